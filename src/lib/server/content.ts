@@ -1,0 +1,10 @@
+import { readLibrary } from '$lib/core/content/library';
+
+const files = import.meta.glob<string>('/content/**/*.md', {
+	query: '?raw',
+	import: 'default',
+	eager: true
+});
+
+/** Everything people read, parsed once when the server starts, so bad content never serves a page. */
+export const { steps, briefings, troubles, lessons, caution, glossary } = readLibrary(files);
