@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { patternSchema } from '../geometry/pattern';
+import { sheetSchema } from '../materials/sheet';
+import { shopSchema } from './shop';
+
+/** Materials chosen for one mold, as whole sheets, so that a frozen plan never changes with the library. */
+export const choiceSchema = z.strictObject({
+	/** Free-flowing material for detail coats; used only when the detail calls for it. */
+	detail: sheetSchema.optional(),
+	build: sheetSchema,
+	shell: sheetSchema,
+	/** Cloth or chopped strand, for a laminated shell. */
+	reinforcement: sheetSchema.optional(),
+	wax: sheetSchema.optional(),
+	film: sheetSchema.optional(),
+	sealer: sheetSchema.optional(),
+	casting: sheetSchema
+});
+
+/** Everything a plan is computed from. Plain data, hashed with the plan. */
+export const planInputsSchema = z.strictObject({
+	shop: shopSchema,
+	pattern: patternSchema,
+	materials: choiceSchema,
+	/** Total build of the glove, and how many build coats; left out, the plan proposes them. */
+	gloveThicknessMm: z.number().min(1).max(30).optional(),
+	buildCoats: z.number().int().min(2).max(12).optional(),
+	shellThicknessMm: z.number().min(3).max(80).optional(),
+	/** Clear gap between pattern and frame. */
+	frameGapMm: z.number().min(10).max(300).optional(),
+	/** Room while the work is done; left out, the shop's own. */
+	roomTemperatureC: z.number().min(0).max(45).optional(),
+	roomHumidityPct: z.number().min(1).max(100).optional(),
+	people: z.number().int().min(1).max(8),
+	startAt: z.iso.datetime()
+});
+export type PlanInputs = z.infer<typeof planInputsSchema>;

@@ -1,0 +1,165 @@
+import { z } from 'zod';
+import { PHASE_IDS, TROUBLE_IDS } from '../content/vocabulary';
+
+const text = z.string().trim().min(1).max(2000);
+const shortText = z.string().trim().min(1).max(120);
+const optionalText = z.string().trim().max(2000).optional();
+const massG = z.number().min(0).max(100_000);
+const yes = z.literal(true, { error: 'must be confirmed' });
+const hash = z.string().regex(/^[0-9a-f]{64}$/);
+
+export const HOLD_IDS = ['readyToCoat', 'readyForShell', 'readyToOpen', 'moldAccepted'] as const;
+export type HoldId = (typeof HOLD_IDS)[number];
+
+/** What every event carries: when it was done, and by whom. The server sets `by` from the session. */
+const base = {
+	at: z.iso.datetime({ error: 'an instant in UTC such as 2026-01-05T14:03:00Z' }),
+	by: z.string().min(1).max(60)
+};
+
+const photos = z.array(hash).max(12).optional();
+
+function event<T extends string, S extends z.ZodRawShape>(type: T, shape: S) {
+	return z.strictObject({ type: z.literal(type), ...base, ...shape });
+}
+
+/** Everything that can be done at the bench, as a fact in the past. The log holds nothing else. */
+export const eventSchema = z.discriminatedUnion('type', [
+	event('job.opened', {
+		jobId: z.string().min(1).max(60),
+		title: shortText,
+		planHash: hash,
+		processVersion: z.number().int().positive(),
+		/** Content hash by slug of every text this job was started with. */
+		content: z.record(z.string(), hash)
+	}),
+	event('briefing.read', { briefing: shortText, contentHash: hash }),
+	event('room.read', {
+		temperatureC: z.number().min(-10).max(50),
+		humidityPct: z.number().min(1).max(100),
+		surfaceC: z.number().min(-10).max(60).optional(),
+		extractionOn: z.boolean()
+	}),
+	event('brief.finished', { sdsRead: yes, ppeOut: yes, spillKitKnown: yes, trainingInDate: yes }),
+	event('pattern.prepared', {
+		dry: yes,
+		sound: yes,
+		sealedOrDense: yes,
+		inhibitorsConsidered: yes,
+		fixedToBoard: yes,
+		footGapsFilled: yes,
+		note: optionalText,
+		photos
+	}),
+	event('wax.applied', {}),
+	event('wax.buffed', {}),
+	event('film.applied', {}),
+	event('film.dried', { unbroken: yes }),
+	event('frame.fitted', {
+		gapMm: z.number().min(0).max(500),
+		screwedFromBelow: yes,
+		cornersTight: yes,
+		insideReleased: yes,
+		photos
+	}),
+	event('hold.requested', { hold: z.enum(HOLD_IDS), note: optionalText, photos }),
+	event('hold.signed', { hold: z.enum(HOLD_IDS), note: optionalText }),
+	event('hold.sentBack', { hold: z.enum(HOLD_IDS), to: z.enum(PHASE_IDS), reason: text }),
+	event('mold.rejected', { reason: text }),
+	event('cup.weighed', {
+		/** Actual masses by part, as the scale showed them; replaces an earlier weighing of the same cup. */
+		massesG: z.record(z.string().max(20), massG),
+		lots: z.record(z.string().max(20), shortText)
+	}),
+	event('cup.mixed', {}),
+	event('cup.applied', {}),
+	event('cup.discarded', { reason: text }),
+	event('coat.finished', { shortReason: optionalText, photos }),
+	event('coat.brushedBack', {}),
+	event('tack.tested', {
+		result: z.enum(['wet', 'almost tack-free', 'hard']),
+		place: optionalText
+	}),
+	event('surface.abraded', { grit: shortText, wiped: yes, dried: yes, reason: text, photos }),
+	event('deviation.decided', { accepted: z.boolean(), note: text }),
+	event('thickness.measured', {
+		points: z
+			.array(z.strictObject({ place: shortText, thicknessMm: z.number().min(0).max(100) }))
+			.min(3)
+			.max(60),
+		photos
+	}),
+	event('coat.added', { reason: text }),
+	event('glove.tested', {
+		result: z.enum(['soft', 'cured']),
+		shoreA: z.number().min(0).max(100).optional()
+	}),
+	event('glove.trimmed', { edgeSquare: yes, frameClean: yes, photos }),
+	event('glove.waxed', { wholeBack: yes, coats: z.number().int().min(1).max(6) }),
+	event('frame.refitted', { tight: z.boolean(), note: optionalText }),
+	event('shell.finished', {
+		thicknessMm: z.number().min(0).max(200),
+		cornersFull: yes,
+		feetLevel: yes,
+		photos
+	}),
+	event('shell.tested', { result: z.enum(['soft', 'hard']) }),
+	event('mold.opened', { boardOff: yes, wedgedEvenly: yes, note: optionalText }),
+	event('mold.marked', { mark: shortText, sameSide: yes }),
+	event('glove.peeled', { whole: z.boolean(), note: optionalText, photos }),
+	event('glove.washed', { filmGone: yes }),
+	event('mold.inspected', {
+		voids: z.number().int().min(0).max(1000),
+		bubbles: z.number().int().min(0).max(1000),
+		tears: z.number().int().min(0).max(1000),
+		thinSpots: z.number().int().min(0).max(1000),
+		shoreA: z.number().min(0).max(100).optional(),
+		dimensions: z
+			.array(
+				z.strictObject({
+					name: shortText,
+					plannedMm: z.number().positive().max(10_000),
+					measuredMm: z.number().positive().max(10_000)
+				})
+			)
+			.max(30),
+		verdict: z.enum(['sound', 'needs repair', 'reject']),
+		note: optionalText,
+		photos
+	}),
+	event('part.poured', {
+		massG: massG.positive(),
+		headMm: z.number().min(1).max(10_000),
+		lot: shortText
+	}),
+	event('part.released', { result: z.enum(['good', 'faulty']), note: optionalText, photos }),
+	event('mold.handedOver', { to: shortText, storage: text, repair: text, wornOutWhen: text }),
+	event('trouble.reported', {
+		trouble: z.enum(TROUBLE_IDS),
+		place: optionalText,
+		note: text,
+		photos
+	}),
+	event('trouble.mended', {
+		how: text,
+		/** "resume", or the phase to go back to. */
+		wayBack: z.union([z.literal('resume'), z.enum(PHASE_IDS)])
+	}),
+	event('job.paused', { reason: text }),
+	event('job.resumed', {}),
+	/** Taken by the person who goes on; the one who left need not be there. */
+	event('job.takenOver', { note: optionalText }),
+	event('job.abandoned', { reason: text }),
+	event('act.undone', { undoes: z.string().min(1).max(60), reason: text })
+]);
+
+export type ProcessEvent = z.infer<typeof eventSchema>;
+export type EventType = ProcessEvent['type'];
+export type EventOf<T extends EventType> = Extract<ProcessEvent, { type: T }>;
+
+/** An event with its identity in the log: what the fold reads. */
+export interface LoggedEvent {
+	id: string;
+	seq: number;
+	event: ProcessEvent;
+}
