@@ -1,0 +1,69 @@
+import { G_PER_LB, G_PER_OZ } from './customary';
+import { displayScale, type UnitSystem } from './display-scales';
+import { durationText } from './duration-text';
+import type { Unit } from './unit';
+
+export type { UnitSystem };
+
+/** A core value as a person reads it. `value` is not rounded; `text` is. */
+export interface DisplayValue {
+	value: number;
+	unit: string;
+	text: string;
+}
+
+/**
+ * "1,234", "12.3", "0.0205": at least `digits` significant and `decimals` after the point (without
+ * trailing zeros); whole numbers are never cut.
+ */
+export function numberText(value: number, digits = 3, decimals = 0): string {
+	if (!Number.isFinite(value)) return '—';
+	const wholeDigits = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) + 1;
+	const text = new Intl.NumberFormat('en-US', {
+		maximumSignificantDigits: Math.min(15, Math.max(digits, wholeDigits + decimals))
+	}).format(value);
+	return text.replace(/^-/, '−').replace(/^−0$/, '0');
+}
+
+/** No space before a percent or degree sign, as American English sets them. */
+function joined(number: string, unit: string): string {
+	if (unit === '') return number;
+	return unit === '%' || unit === '°' ? number + unit : `${number} ${unit}`;
+}
+
+function moneyText(value: number): string {
+	const options = { minimumFractionDigits: 2, maximumFractionDigits: 2 };
+	return new Intl.NumberFormat('en-US', options).format(value).replace(/^-/, '−');
+}
+
+/** Grams as the scale shows them, with the customary mass beside them. */
+function massWithOunces(valueG: number, text: string): string {
+	const inOunces = Math.abs(valueG) < G_PER_LB;
+	const customary = inOunces ? valueG / G_PER_OZ : valueG / G_PER_LB;
+	return `${text} (${numberText(customary)} ${inOunces ? 'oz' : 'lb'})`;
+}
+
+/**
+ * A core value in the unit and with the digits that suit its size.
+ *
+ * SI or US customary; factors are exact (see `customary.ts`). A mass below 10 kg stays in grams in
+ * both systems, because that is what the scale reads. Values that are not finite read "—".
+ */
+export function displayValue(value: number, unit: Unit, system: UnitSystem): DisplayValue {
+	if (!Number.isFinite(value)) return { value, unit, text: '—' };
+	if (unit === 's') return { value, unit, text: durationText(value) };
+	if (unit === 'currency') return { value, unit: '', text: moneyText(value) };
+	if (unit === 'currency/h')
+		return { value, unit: 'per hour', text: `${moneyText(value)} per hour` };
+
+	const scale = displayScale(value, unit, system);
+	const shown = scale.convert(value);
+	const text = joined(numberText(shown, scale.digits, scale.decimals), scale.unit);
+	const isGramsInUs = system === 'US' && scale.unit === 'g';
+	return { value: shown, unit: scale.unit, text: isGramsInUs ? massWithOunces(value, text) : text };
+}
+
+/** The text of `displayValue`: number, space and unit, ready for a screen or a print. */
+export function displayQuantity(value: number, unit: Unit, system: UnitSystem): string {
+	return displayValue(value, unit, system).text;
+}

@@ -1,0 +1,38 @@
+const UNITS = [
+	{ name: 'd', lengthS: 86_400 },
+	{ name: 'h', lengthS: 3600 },
+	{ name: 'min', lengthS: 60 },
+	{ name: 's', lengthS: 1 }
+] as const;
+
+/** The finest step worth showing for a duration of this length. */
+function stepS(durationS: number): number {
+	if (durationS < 600) return 1;
+	return durationS < 2 * 86_400 ? 60 : 3600;
+}
+
+/**
+ * A duration in the two largest units that say something: "45 s", "9 min", "12 h 30 min", "3 d 4 h".
+ * Rounds once, to a second below ten minutes, a minute below two days, an hour beyond.
+ *
+ * @param durationS - seconds; a negative one gets a minus sign
+ * @returns "—" when the number is not finite
+ */
+export function durationText(durationS: number): string {
+	if (!Number.isFinite(durationS)) return '—';
+
+	const absoluteS = Math.abs(durationS);
+	const step = stepS(absoluteS);
+	let leftS = Math.round(absoluteS / step) * step;
+	if (leftS === 0) return '0 s';
+
+	// Days only from two days on: "36 h" is easier to act on than "1 d 12 h".
+	const units = leftS < 2 * 86_400 ? UNITS.slice(1) : UNITS;
+	const parts: string[] = [];
+	for (const { name, lengthS } of units) {
+		const count = Math.floor(leftS / lengthS);
+		leftS -= count * lengthS;
+		if (count > 0) parts.push(`${count} ${name}`);
+	}
+	return (durationS < 0 ? '−' : '') + parts.slice(0, 2).join(' ');
+}
