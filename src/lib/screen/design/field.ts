@@ -1,0 +1,19 @@
+export interface FieldOption {
+	value: string;
+	label: string;
+	disabled?: boolean;
+}
+
+/** A number field is text with a decimal keyboard: what was typed survives, so an error can quote it. */
+export type FieldKind =
+	| 'text'
+	| 'number'
+	| 'whole'
+	| 'select'
+	| 'textarea'
+	| 'checkbox'
+	| 'date'
+	| 'time'
+	| 'datetime-local'
+	| 'search'
+	| 'file';
