@@ -7,7 +7,8 @@ import svelteConfig from '../svelte.config.js';
 const why = {
 	core: 'The core is pure: it sees no screen, no clock, no chance and no store.',
 	screen: 'Components take data and callbacks, and nothing else.',
-	inward: 'Inside core: quantity, then laws, then geometry and materials, then plan, then process.'
+	inward:
+		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then plan, then process.'
 };
 
 const CORE_FORBIDDEN = ['$app/*', '$env/*', '$lib/*', 'svelte', 'svelte/*', 'node:*', 'kysely', 'better-sqlite3', '@sveltejs/*'];
@@ -15,10 +16,10 @@ const CORE_FORBIDDEN = ['$app/*', '$env/*', '$lib/*', 'svelte', 'svelte/*', 'nod
 /** Folders of core, innermost first; a folder may import itself and those before it. */
 const CORE_ORDER = [
 	['quantity'],
+	['log'],
 	['laws'],
 	['geometry', 'materials'],
 	['plan'],
-	['log'],
 	['process']
 ];
 
