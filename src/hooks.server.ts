@@ -1,0 +1,48 @@
+import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
+import { apiAnswer, refuseForeignOrigin } from '$lib/server/api-gate';
+import { now } from '$lib/server/clock';
+import type { Db } from '$lib/server/database';
+import { decodedPath, gateOf } from '$lib/server/gate';
+import { closeLive } from '$lib/server/live';
+import { setSecurityHeaders } from '$lib/server/security-headers';
+import { personOfSession, SESSION_COOKIE } from '$lib/server/sessions';
+import { getShop } from '$lib/server/shop.repository';
+import { storageProblem } from '$lib/server/storage-problem';
+import { dataFolder, openStore } from '$lib/server/store';
+
+let db: Db;
+
+export const init: ServerInit = async () => {
+	db = await openStore(dataFolder());
+	process.once('sveltekit:shutdown', closeLive);
+	process.once('glovewright:stopped', () => void db.destroy());
+};
+
+export const handle: Handle = async ({ event, resolve }) => {
+	const { locals, url } = event;
+	locals.db = db;
+	locals.requestId = crypto.randomUUID();
+	locals.shop = await getShop(db);
+	const person = await personOfSession(db, event.cookies.get(SESSION_COOKIE), now());
+	locals.person = person && { id: person.id, name: person.name, role: person.role };
+
+	const gate = gateOf(decodedPath(url), { shop: !!locals.shop, person: !!person });
+	if (gate === 'start') redirect(303, '/start');
+	if (gate === 'sign in') {
+		const next = event.request.method === 'GET' ? url.pathname + url.search : '/board';
+		redirect(303, `/sign-in?next=${encodeURIComponent(next)}`);
+	}
+	const response =
+		refuseForeignOrigin(event) ?? (await apiAnswer(event, gate, () => resolve(event)));
+	setSecurityHeaders(response.headers, url);
+	response.headers.set('x-request-id', locals.requestId);
+	if (!response.headers.has('cache-control')) response.headers.set('cache-control', 'no-store');
+	return response;
+};
+
+export const handleError: HandleServerError = ({ error, event, status, message }) => {
+	const { requestId } = event.locals;
+	const known = storageProblem(error);
+	if (status !== 404) console.error(`request ${requestId}:`, error);
+	return { message: known?.detail ?? message, requestId };
+};

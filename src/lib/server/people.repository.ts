@@ -1,0 +1,93 @@
+import { randomUUID } from 'node:crypto';
+import { z } from 'zod';
+import { now } from './clock';
+import type { Db } from './database';
+import { hashPin, pinSchema } from './pin-hash';
+
+export const ROLES = ['apprentice', 'mold maker', 'supervisor', 'owner'] as const;
+export type Role = (typeof ROLES)[number];
+
+export interface Person {
+	id: string;
+	name: string;
+	role: Role;
+	/** Left the shop: stays in every record, can no longer sign in. */
+	retired: boolean;
+}
+
+export const newPersonSchema = z.strictObject({
+	name: z.string().trim().min(1).max(120),
+	role: z.enum(ROLES),
+	pin: pinSchema
+});
+export type NewPerson = z.infer<typeof newPersonSchema>;
+
+const columns = ['id', 'name', 'role', 'retired'] as const;
+
+/** Everybody in order of name, retired people too. */
+export async function listPeople(db: Db): Promise<Person[]> {
+	const rows = await db.selectFrom('person').select(columns).execute();
+	return rows.map(personOf).sort((a, b) => a.name.localeCompare(b.name, 'en'));
+}
+
+export async function getPerson(db: Db, id: string): Promise<Person | null> {
+	const row = await db.selectFrom('person').select(columns).where('id', '=', id).executeTakeFirst();
+	return row ? personOf(row) : null;
+}
+
+/** May sign hold points and decide deviations. */
+export function maySign(person: Pick<Person, 'role'>): boolean {
+	return person.role === 'supervisor' || person.role === 'owner';
+}
+
+/** @throws ZodError when name, role or PIN break `newPersonSchema`; parse the form with it first */
+export async function addPerson(db: Db, person: NewPerson, at = now()): Promise<Person> {
+	const { name, role, pin } = newPersonSchema.parse(person);
+	const id = randomUUID();
+	const pin_hash = await hashPin(pin);
+	await db
+		.insertInto('person')
+		.values({ id, name, role, pin_hash, retired: 0, added_at: at })
+		.execute();
+	return { id, name, role, retired: false };
+}
+
+/** Retires a person and ends their sessions. The last one who may sign cannot be retired. */
+export async function retirePerson(
+	db: Db,
+	id: string
+): Promise<'retired' | 'unknown' | 'last supervisor'> {
+	return db.transaction().execute(async (trx) => {
+		const people = await listPeople(trx);
+		const person = people.find((p) => p.id === id);
+		if (!person) return 'unknown';
+		const signers = people.filter((p) => !p.retired && maySign(p));
+		if (signers.length === 1 && signers[0]?.id === id) return 'last supervisor';
+		await trx.updateTable('person').set({ retired: 1 }).where('id', '=', id).execute();
+		await trx.deleteFrom('session').where('person_id', '=', id).execute();
+		return 'retired';
+	});
+}
+
+/** Gives a person a new PIN and ends their sessions. @throws ZodError when the PIN is not 4 to 8 digits */
+export async function setPin(db: Db, id: string, pin: string): Promise<'set' | 'unknown'> {
+	const pin_hash = await hashPin(pinSchema.parse(pin));
+	return db.transaction().execute(async (trx) => {
+		const { numUpdatedRows } = await trx
+			.updateTable('person')
+			.set({ pin_hash })
+			.where('id', '=', id)
+			.executeTakeFirst();
+		await trx.deleteFrom('session').where('person_id', '=', id).execute();
+		return numUpdatedRows === 1n ? 'set' : 'unknown';
+	});
+}
+
+function personOf(row: { id: string; name: string; role: string; retired: number }): Person {
+	return {
+		id: row.id,
+		name: row.name,
+		role: z.enum(ROLES).parse(row.role),
+		retired: row.retired === 1
+	};
+}

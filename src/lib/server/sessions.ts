@@ -1,0 +1,79 @@
+import { createHash, randomBytes } from 'node:crypto';
+import type { Cookies } from '@sveltejs/kit';
+import type { Db } from './database';
+import { getPerson, type Person } from './people.repository';
+
+export const SESSION_COOKIE = 'gw_session';
+const IDLE_S = 12 * 3600;
+/** A session's last use is written at most this often. */
+const TOUCH_S = 60;
+
+/** Starts a session. @returns the token for the cookie; the store keeps only its hash */
+export async function startSession(db: Db, personId: string, at: string): Promise<string> {
+	const token = randomBytes(32).toString('base64url');
+	await db.deleteFrom('session').where('seen_at', '<', before(at, IDLE_S)).execute();
+	await db
+		.insertInto('session')
+		.values({ token_hash: hashOf(token), person_id: personId, started_at: at, seen_at: at })
+		.execute();
+	return token;
+}
+
+/** Who this token belongs to, or null when it is unknown, ended, or idle for 12 hours. */
+export async function personOfSession(
+	db: Db,
+	token: string | undefined,
+	at: string
+): Promise<Person | null> {
+	if (!token) return null;
+	const token_hash = hashOf(token);
+	const session = await db
+		.selectFrom('session')
+		.select(['person_id', 'seen_at'])
+		.where('token_hash', '=', token_hash)
+		.executeTakeFirst();
+	if (!session || session.seen_at < before(at, IDLE_S)) return null;
+
+	const person = await getPerson(db, session.person_id);
+	if (!person || person.retired) return null;
+	if (session.seen_at < before(at, TOUCH_S)) {
+		await db
+			.updateTable('session')
+			.set({ seen_at: at })
+			.where('token_hash', '=', token_hash)
+			.execute();
+	}
+	return person;
+}
+
+export async function endSession(db: Db, token: string | undefined): Promise<void> {
+	if (token) await db.deleteFrom('session').where('token_hash', '=', hashOf(token)).execute();
+}
+
+/** Gives the browser the token. Over plain http on a shop's own network the cookie cannot be "secure". */
+export function setSessionCookie(cookies: Cookies, token: string, url: URL): void {
+	cookies.set(SESSION_COOKIE, token, {
+		path: '/',
+		httpOnly: true,
+		sameSite: 'strict',
+		secure: url.protocol === 'https:',
+		maxAge: IDLE_S
+	});
+}
+
+export function clearSessionCookie(cookies: Cookies, url: URL): void {
+	cookies.delete(SESSION_COOKIE, {
+		path: '/',
+		httpOnly: true,
+		sameSite: 'strict',
+		secure: url.protocol === 'https:'
+	});
+}
+
+function hashOf(token: string): string {
+	return createHash('sha256').update(token).digest('hex');
+}
+
+function before(at: string, seconds: number): string {
+	return new Date(Date.parse(at) - seconds * 1000).toISOString();
+}

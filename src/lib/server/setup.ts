@@ -1,0 +1,27 @@
+import type { Shop } from '$lib/core/plan/shop';
+import type { Db } from './database';
+import { addPerson, type Person } from './people.repository';
+import { getShop, saveShop } from './shop.repository';
+
+export interface NewShop {
+	shop: Shop;
+	supervisor: { name: string; pin: string };
+	at: string;
+}
+
+/**
+ * Sets up a shop with its first supervisor. The first to come wins.
+ *
+ * @returns the supervisor, or null when there is a shop already
+ * @throws ZodError when the shop, name or PIN break their schemas; parse the form first
+ */
+export async function createShop(
+	db: Db,
+	{ shop, supervisor, at }: NewShop
+): Promise<Person | null> {
+	return db.transaction().execute(async (trx) => {
+		if (await getShop(trx)) return null;
+		await saveShop(trx, shop, at);
+		return addPerson(trx, { ...supervisor, role: 'supervisor' }, at);
+	});
+}

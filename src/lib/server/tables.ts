@@ -1,0 +1,37 @@
+import type { Generated } from 'kysely';
+
+/** Rows as they are stored. Instants are ISO text in UTC, booleans 0 or 1, so that any SQL store will do. */
+export interface Database {
+	schema_version: { version: number; name: string; applied_at: string };
+	shop: { id: number; body: string; updated_at: string };
+	person: {
+		id: string;
+		name: string;
+		role: string;
+		pin_hash: string;
+		retired: number;
+		added_at: string;
+	};
+	session: { token_hash: string; person_id: string; started_at: string; seen_at: string };
+	pin_attempt: {
+		n: Generated<number>;
+		person_id: string;
+		address: string;
+		at: string;
+		outcome: 'right' | 'wrong' | 'too soon';
+	};
+	sheet: { id: string; body: string; retired: number };
+	pattern: { id: string; body: string; updated_at: string };
+	/** A frozen plan. Everything else about a job is in its events. */
+	job: { id: string; plan: string; plan_hash: string; opened_at: string };
+	event: {
+		id: string;
+		job_id: string;
+		seq: number;
+		event: string;
+		recorded_at: string;
+		prev_hash: string;
+		hash: string;
+	};
+	photo: { hash: string; type: string; bytes: Uint8Array; added_at: string };
+}
