@@ -126,12 +126,14 @@ export interface Surface {
 	widthMm: number;
 	heightMm: number;
 	steepestWallDeg: number;
-	/** Total length of convex edges above the board, weighted by their turning angle (radians), for Steiner's edge term. */
+	/** Length of edges above the board times their turning angle (radians), curved walls included: Steiner's t²/2 term. */
 	edgeTurnMm: number;
-	/** Sum of solid angles turned at convex corners, steradians; 4π for a closed convex body. */
+	/** Sum of solid angles turned at corners, steradians; 2π for an upright convex body: Steiner's t³/3 term. */
 	cornerTurnSr: number;
 	/** Length of the line where pattern meets board. */
 	footLengthMm: number;
-	/** Half outline of a section through the middle, from the foot to the highest point and down, for drawing. */
+	/** Board that shows inside the pattern, for example through a ring: it is coated as well. */
+	enclosedBoardCm2: number;
+	/** Section through the middle, from the left foot over the highest point to the right foot, for drawing. */
 	profile: Array<{ xMm: number; yMm: number }>;
 }
