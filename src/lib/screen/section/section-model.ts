@@ -1,0 +1,38 @@
+import type { PointMm } from '$lib/core/geometry/profile-offset';
+
+export type LayerKind =
+	'pattern' | 'board' | 'frame' | 'release' | 'detail' | 'build' | 'shell' | 'casting';
+
+export interface SectionLayer {
+	kind: LayerKind;
+	label: string;
+	/** Zero or left unknown for a release: it is drawn as a line. Not used for the pattern. */
+	thicknessMm: number;
+	state: 'done' | 'current' | 'planned';
+}
+
+export interface SectionModel {
+	/** From the pattern outward: coats and shell are stacked in this order. */
+	layers: SectionLayer[];
+	pattern: {
+		widthMm: number;
+		heightMm: number;
+		/** Outline from the left foot over the top to the right foot; the board is at yMm = 0. */
+		profile?: PointMm[];
+	};
+	/** Clear distance between the pattern's foot and the frame. */
+	gapMm: number;
+	/** How far the glove lies out upon the board; never beyond the frame. */
+	flangeMm: number;
+}
+
+/** The drawing in words, for those who do not see it. */
+export function sectionText({ layers, pattern }: SectionModel): string {
+	const list = (state: SectionLayer['state']) =>
+		layers
+			.filter((layer) => layer.state === state)
+			.map((layer) => layer.label)
+			.join(', ') || 'nothing';
+	const size = `${Math.round(pattern.widthMm)} by ${Math.round(pattern.heightMm)} mm`;
+	return `Section of the mold over a pattern of ${size}. Done: ${list('done')}. Now: ${list('current')}. Planned: ${list('planned')}.`;
+}

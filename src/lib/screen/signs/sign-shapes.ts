@@ -1,0 +1,236 @@
+/** Kind of sign by its outline and safety color, as ISO 3864-1 sets them. */
+export type SignKind = 'mandatory' | 'warning' | 'prohibition' | 'safe';
+
+/** One stroke or area of a symbol; `cut` shows the sign's ground through it. */
+export interface SignMark {
+	d: string;
+	as: 'area' | 'line' | 'cut-area' | 'cut-line';
+	/** Line width in hundredths of the sign; 6 when left out. */
+	w?: number;
+}
+
+export interface Sign {
+	kind: SignKind;
+	/** Meaning, as the registered sign's referent says it, in our words. */
+	title: string;
+	marks: SignMark[];
+}
+
+const circle = (x: number, y: number, r: number) =>
+	`M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
+
+const FLAME =
+	'M52 30C66 42 70 54 63 64C58 72 42 72 37 64C31 55 38 50 40 42C44 46 46 48 47 50C50 44 52 38 52 30Z';
+const HEAD = 'M50 21C67 21 73 32 73 48C73 66 62 80 50 80C38 80 27 66 27 48C27 32 33 21 50 21Z';
+
+/**
+ * Our own simple drawings for meanings registered in ISO 7010, inside the geometry of ISO 3864-1.
+ * Numbers and meanings from memory.
+ */
+export const SIGNS = {
+	M002: {
+		kind: 'mandatory',
+		title: 'Read the instructions',
+		marks: [
+			{ d: circle(50, 27, 9), as: 'area' },
+			{ d: 'M48 48L22 40V70L48 79ZM52 48L78 40V70L52 79Z', as: 'area' },
+			{ d: 'M28 50l14 4.5M28 59l14 4.5M58 54.5l14-4.5M58 63.5l14-4.5', as: 'cut-line', w: 3 }
+		]
+	},
+	M004: {
+		kind: 'mandatory',
+		title: 'Wear eye protection',
+		marks: [
+			{ d: HEAD, as: 'area' },
+			{ d: 'M25 43H75', as: 'cut-line', w: 5 },
+			{ d: 'M31 39H48V49C48 55 32 55 31 48ZM52 39H69V48C68 55 52 55 52 49Z', as: 'cut-area' }
+		]
+	},
+	M008: {
+		kind: 'mandatory',
+		title: 'Wear safety footwear',
+		marks: [
+			{ d: 'M31 20H54V50C58 58 78 57 80 70V80H31Z', as: 'area' },
+			{ d: 'M29 72.5H82M54 40H44M54 48H44', as: 'cut-line', w: 3 }
+		]
+	},
+	M009: {
+		kind: 'mandatory',
+		title: 'Wear protective gloves',
+		marks: [
+			{ d: 'M39 52L36 29M48.5 48V22M58 48L60 25M66 54L71 35M38 64L25 49', as: 'line', w: 8 },
+			{ d: 'M35 50L70 50C70 60 66 66 65 72H41C40 66 35 62 34 58Z', as: 'area' },
+			{ d: 'M38 76H68V85H38Z', as: 'area' }
+		]
+	},
+	M010: {
+		kind: 'mandatory',
+		title: 'Wear protective clothing',
+		marks: [
+			{
+				d: 'M41 20L50 26L59 20L74 27L82 60L73 62L67 43V84H53L50 62L47 84H33V43L27 62L18 60L26 27Z',
+				as: 'area'
+			},
+			{ d: 'M50 26V58', as: 'cut-line', w: 2.5 }
+		]
+	},
+	M011: {
+		kind: 'mandatory',
+		title: 'Wash your hands',
+		marks: [
+			{ d: 'M30 24H52C58 24 60 28 60 33', as: 'line', w: 8 },
+			{ d: 'M38 24V17M30 17H46', as: 'line', w: 5 },
+			{ d: 'M60 39V45M53 42V47M67 42V47', as: 'line', w: 3.5 },
+			{ d: 'M20 64C34 52 44 52 56 53H78', as: 'line', w: 8 },
+			{ d: 'M26 76C40 70 50 67 62 66H80', as: 'line', w: 8 }
+		]
+	},
+	M013: {
+		kind: 'mandatory',
+		title: 'Wear a face shield',
+		marks: [
+			{
+				d: 'M50 26C62 26 67 34 67 47C67 60 60 71 50 71C40 71 33 60 33 47C33 34 38 26 50 26Z',
+				as: 'area'
+			},
+			{ d: 'M26 33H74', as: 'line', w: 8 },
+			{ d: 'M27 38V60C27 73 37 81 50 81C63 81 73 73 73 60V38', as: 'line', w: 4.5 },
+			{ d: 'M29 40.5H71', as: 'cut-line', w: 3 }
+		]
+	},
+	M016: {
+		kind: 'mandatory',
+		title: 'Wear a mask',
+		marks: [
+			{ d: HEAD, as: 'area' },
+			{ d: 'M33 51C42 46 58 46 67 51L64 68C58 76 42 76 36 68Z', as: 'cut-area' },
+			{ d: 'M26 44L36 53M74 44L64 53M27 62H38M73 62H62', as: 'cut-line', w: 3 },
+			{ d: 'M41 57H59M42 64H58', as: 'line', w: 2.5 }
+		]
+	},
+	M017: {
+		kind: 'mandatory',
+		title: 'Wear respiratory protection',
+		marks: [
+			{ d: HEAD, as: 'area' },
+			{ d: 'M41 48H59L63 66L56 74H44L37 66Z', as: 'cut-area' },
+			{ d: 'M26 42L42 52M74 42L58 52', as: 'cut-line', w: 3 },
+			{ d: circle(32, 70, 11), as: 'cut-area' },
+			{ d: circle(68, 70, 11), as: 'cut-area' },
+			{ d: circle(32, 70, 8), as: 'area' },
+			{ d: circle(68, 70, 8), as: 'area' },
+			{ d: circle(50, 64, 4.5), as: 'area' }
+		]
+	},
+	P002: {
+		kind: 'prohibition',
+		title: 'No smoking',
+		marks: [
+			{ d: 'M18 52H62V62H18ZM65 52H70V62H65ZM73 52H78V62H73Z', as: 'area' },
+			{ d: 'M67 46C67 38 58 40 58 32M76 46C76 34 67 36 67 27', as: 'line', w: 4 }
+		]
+	},
+	P003: {
+		kind: 'prohibition',
+		title: 'No open flame, no ignition source, no smoking',
+		marks: [
+			{ d: 'M50 18C60 30 63 38 58 46C55 51 45 51 42 46C37 38 45 32 50 18Z', as: 'area' },
+			{ d: 'M46 54H54V84H46Z', as: 'area' }
+		]
+	},
+	P022: {
+		kind: 'prohibition',
+		title: 'No eating or drinking',
+		marks: [
+			{ d: 'M56 44H78L74 74H60Z', as: 'area' },
+			{ d: 'M67 44L73 28', as: 'line', w: 4 },
+			{ d: 'M20 55C20 41 50 41 50 55ZM20 58H50V63H20ZM20 66H50V69C50 74 20 74 20 69Z', as: 'area' }
+		]
+	},
+	W001: {
+		kind: 'warning',
+		title: 'General warning',
+		marks: [
+			{ d: 'M44.5 34H55.5L53 63H47Z', as: 'area' },
+			{ d: circle(50, 73, 5), as: 'area' }
+		]
+	},
+	W016: {
+		kind: 'warning',
+		title: 'Toxic material',
+		marks: [
+			{ d: 'M32 66L68 81M68 66L32 81', as: 'line', w: 5 },
+			{
+				d: 'M50 33C61 33 65 41 64 50C63 55 60 57 58 58V66H42V58C40 57 37 55 36 50C35 41 39 33 50 33Z',
+				as: 'area'
+			},
+			{ d: circle(44, 48, 4), as: 'cut-area' },
+			{ d: circle(56, 48, 4), as: 'cut-area' },
+			{ d: 'M50 53L52.5 58H47.5ZM47 62V67M53 62V67', as: 'cut-line', w: 1.6 }
+		]
+	},
+	W017: {
+		kind: 'warning',
+		title: 'Hot surface',
+		marks: [
+			{ d: 'M26 77H74', as: 'line', w: 6 },
+			{
+				d: 'M38 70C33 63 43 58 38 50M50 70C45 62 55 55 50 46C47 41 51 38 50 34M62 70C57 63 67 58 62 50',
+				as: 'line',
+				w: 5
+			}
+		]
+	},
+	W021: {
+		kind: 'warning',
+		title: 'Flammable material',
+		marks: [
+			{ d: FLAME, as: 'area' },
+			{ d: 'M50 69C43 68 44 61 49 56C50 61 56 62 54 67C53 69 52 69 50 69Z', as: 'cut-area' },
+			{ d: 'M30 78H70', as: 'line', w: 6 }
+		]
+	},
+	W023: {
+		kind: 'warning',
+		title: 'Corrosive substance',
+		marks: [
+			{ d: 'M36 52L50 44M50 38L64 46', as: 'line', w: 6 },
+			{ d: 'M34 58V61M66 52V55M33.5 65V67M67 60V62', as: 'line', w: 3.5 },
+			{ d: 'M22 79V73H30L33 76L37 73H46V79ZM54 79V75L60 70L64 72L68 69L78 75V79Z', as: 'area' }
+		]
+	},
+	W024: {
+		kind: 'warning',
+		title: 'Crushing of hands',
+		marks: [
+			{ d: 'M36 42H64V49H36ZM24 74H76V80H24Z', as: 'area' },
+			{ d: 'M50 34V41M44.5 36.5L50 42L55.5 36.5', as: 'line', w: 3 },
+			{ d: 'M28 62H40C48 62 54 58 66 59M40 65H69M40 69.5H66', as: 'line', w: 4.4 },
+			{ d: 'M26 59H42V71H26Z', as: 'area' }
+		]
+	},
+	E003: {
+		kind: 'safe',
+		title: 'First aid',
+		marks: [{ d: 'M39 18H61V39H82V61H61V82H39V61H18V39H39Z', as: 'area' }]
+	},
+	E011: {
+		kind: 'safe',
+		title: 'Eyewash station',
+		marks: [
+			{ d: 'M16 62C30 44 70 44 84 62C70 80 30 80 16 62Z', as: 'line', w: 5.5 },
+			{ d: circle(50, 62, 9), as: 'area' },
+			{
+				d: 'M26 14V22M26 29V36M42 14V20M42 27V33M58 14V20M58 27V33M74 14V22M74 29V36',
+				as: 'line',
+				w: 5
+			}
+		]
+	}
+} as const satisfies Record<string, Sign>;
+
+export type SignCode = keyof typeof SIGNS;
+
+export function isSignCode(code: string): code is SignCode {
+	return Object.hasOwn(SIGNS, code);
+}
