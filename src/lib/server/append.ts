@@ -1,0 +1,124 @@
+import { sealEvent } from '$lib/core/log/chain';
+import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/process/events';
+import { advance } from '$lib/core/process/job';
+import type { Db } from './database';
+import { isWellFormed } from './well-formed';
+import { insertEvent, type StoredEvent } from './event-rows';
+import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
+import { extend, isDamaged, type JobFile } from './job-file';
+import { publishAppended } from './live';
+
+export interface Append {
+	jobId: string;
+	/** Chosen by the sender: the same id twice is one event. */
+	id: string;
+	/** The place it wants: the last number its sender had seen, plus one. */
+	seq: number;
+	event: ProcessEvent;
+	recordedAt: string;
+	/** Set by `sign.ts` alone, after a PIN was checked. */
+	isSigned?: boolean;
+}
+
+export type AppendResult =
+	| { status: 'appended'; stored: StoredEvent }
+	| { status: 'duplicate'; stored: StoredEvent }
+	| { status: 'conflict'; headSeq: number }
+	| { status: 'refused'; reason: string; allowed: string[] }
+	| { status: 'no job' };
+
+/** Only with a PIN, by somebody who may sign. */
+export const SIGNED_TYPES: readonly EventType[] = [
+	'hold.signed',
+	'hold.sentBack',
+	'mold.rejected',
+	'deviation.decided'
+];
+
+/** How far a bench's clock may run ahead of the server's. */
+const LARGEST_LEAD_S = 30;
+
+const refused = (reason: string, allowed: string[] = []): AppendResult => ({
+	status: 'refused',
+	reason,
+	allowed
+});
+
+/**
+ * Appends one act to a job, if the process takes it: read, judge and write in one transaction. What
+ * is answered with "appended" is on the disk.
+ */
+export async function appendEvent(db: Db, append: Append): Promise<AppendResult> {
+	const parsed = eventSchema.safeParse(append.event);
+	if (!parsed.success) {
+		const [issue] = parsed.error.issues;
+		return refused(`${issue?.path.join('.') || 'event'}: ${issue?.message ?? 'not understood'}`);
+	}
+	if (!isWellFormed(parsed.data)) return refused('A text holds half a character. Type it again.');
+	const cache = jobCacheOf(db);
+	const { result, job } = await db
+		.transaction()
+		.execute((trx) => judge(trx, cache, { ...append, event: parsed.data }));
+	if (result.status === 'appended') {
+		if (job) remember(cache, job);
+		publishAppended({ jobId: append.jobId, seq: result.stored.seq });
+	}
+	return result;
+}
+
+interface Judged {
+	result: AppendResult;
+	/** The job with the event on it, for the cache once it is committed. */
+	job?: JobFile | null;
+}
+
+async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> {
+	const { jobId, id, seq, event, recordedAt } = append;
+	const job = await cachedJob(trx, cache, jobId);
+	if (!job) return { result: { status: 'no job' } };
+	if (isDamaged(job)) {
+		return {
+			result: refused(`This job's record is damaged and takes no more acts. ${job.damage}`)
+		};
+	}
+	const twin = await twinOf(trx, job, append);
+	if (twin) return { result: twin };
+	if (seq !== job.headSeq + 1) return { result: { status: 'conflict', headSeq: job.headSeq } };
+
+	const objection = objectionTo(append, job);
+	if (objection) return { result: refused(objection) };
+	const step = advance(job.state, { id, seq, event });
+	if (!step.ok) return { result: refused(step.reason, step.allowed) };
+
+	const stored = sealEvent({ jobId, seq, id, recordedAt, event, prevHash: job.headHash });
+	await insertEvent(trx, stored);
+	return { result: { status: 'appended', stored }, job: extend(job, [stored]) };
+}
+
+/** What to answer when the id was used before. */
+async function twinOf(trx: Db, job: JobFile, { id, event }: Append): Promise<AppendResult | null> {
+	const stored = job.log.find((s) => s.id === id);
+	if (stored) {
+		return stored.event.type === event.type && stored.event.by === event.by
+			? { status: 'duplicate', stored }
+			: refused(`The id ${id} belongs to another act of this job. Send this one under a new id.`);
+	}
+	const other = await trx.selectFrom('event').select('id').where('id', '=', id).executeTakeFirst();
+	return other ? refused(`The id ${id} belongs to an act of another job.`) : null;
+}
+
+function objectionTo({ event, recordedAt, isSigned }: Append, job: JobFile): string | null {
+	const { at, type } = event;
+	if (type === 'job.opened') return 'A job is opened once, when its plan is accepted.';
+	if (SIGNED_TYPES.includes(type) && !isSigned) {
+		return 'A supervisor signs this with a PIN, on the signing page.';
+	}
+	const lastAt = job.log.at(-1)?.event.at ?? at;
+	if (Date.parse(at) < Date.parse(lastAt)) {
+		return `The time given, ${at}, lies before the last act, ${lastAt}. Accepted: that time or later.`;
+	}
+	if (Date.parse(at) > Date.parse(recordedAt) + LARGEST_LEAD_S * 1000) {
+		return `The time given, ${at}, lies ahead of the server's clock, ${recordedAt}. Accepted: up to ${LARGEST_LEAD_S} seconds ahead.`;
+	}
+	return null;
+}

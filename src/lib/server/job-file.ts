@@ -1,0 +1,109 @@
+import { sha256Hex } from '$lib/core/log/canonical';
+import { verifyChain } from '$lib/core/log/chain';
+import type { Plan } from '$lib/core/plan/plan';
+import { advance, openJob, type JobState } from '$lib/core/process/job';
+import type { Db } from './database';
+import { readEvents, type StoredEvent } from './event-rows';
+
+/** A job as read from the store: the frozen plan, the whole log, and what they come to. */
+export interface JobFile {
+	id: string;
+	plan: Plan;
+	planHash: string;
+	openedAt: string;
+	log: StoredEvent[];
+	headSeq: number;
+	headHash: string;
+	state: JobState;
+}
+
+/** A job whose stored record no longer is what was written. It is shown, never worked on. */
+export interface DamagedJob {
+	id: string;
+	openedAt: string;
+	headSeq: number;
+	/** What is wrong, in words. */
+	damage: string;
+}
+
+/** Thrown where a damaged job is asked for as if it were whole. */
+export class DamagedRecord extends Error {
+	override name = 'DamagedRecord';
+
+	constructor(damage: string) {
+		super(`This job's record is damaged and is not worked on. ${damage}`);
+	}
+}
+
+export function isDamaged(job: JobFile | DamagedJob): job is DamagedJob {
+	return 'damage' in job;
+}
+
+/** Reads, verifies and folds a whole job, or only what came after `known`. Null when there is none. */
+export async function readJobFile(
+	db: Db,
+	id: string,
+	known?: JobFile
+): Promise<JobFile | DamagedJob | null> {
+	if (known) {
+		const news = await readEvents(db, id, known.headSeq);
+		if (news.length === 0) return known;
+		return extend(known, news) ?? readJobFile(db, id);
+	}
+	const row = await db.selectFrom('job').selectAll().where('id', '=', id).executeTakeFirst();
+	if (!row) return null;
+
+	const log = await readEvents(db, id);
+	const damaged = (damage: string): DamagedJob => ({
+		id,
+		openedAt: row.opened_at,
+		headSeq: log.length,
+		damage
+	});
+	if (sha256Hex(row.plan) !== row.plan_hash) return damaged('The plan does not match its hash.');
+	const chain = verifyChain(log);
+	if (!chain.ok) return damaged(`The log is broken: ${chain.reason}.`);
+	const [first] = log;
+	if (first?.jobId !== id) return damaged('The log has no first event.');
+	if (first.event.type !== 'job.opened' || first.event.planHash !== row.plan_hash) {
+		return damaged('The log was opened with another plan.');
+	}
+	// Its hash holds, so it is the plan that was parsed when the job was created.
+	const plan = JSON.parse(row.plan) as Plan;
+	const opened = openState(plan, first);
+	if (typeof opened === 'string') return damaged(opened);
+	const start: JobFile = {
+		id,
+		plan,
+		planHash: row.plan_hash,
+		openedAt: row.opened_at,
+		log: [first],
+		headSeq: 1,
+		headHash: first.hash,
+		state: opened
+	};
+	const file = extend(start, log.slice(1));
+	return file ?? damaged('The log holds an act that this version does not take.');
+}
+
+/** The job with more events on it, or null when they do not follow or are not taken. */
+export function extend(file: JobFile, news: readonly StoredEvent[]): JobFile | null {
+	let { state, headHash, headSeq } = file;
+	for (const stored of news) {
+		if (stored.seq !== headSeq + 1 || stored.prevHash !== headHash) return null;
+		const step = advance(state, stored);
+		if (!step.ok) return null;
+		state = step.state;
+		headHash = stored.hash;
+		headSeq = stored.seq;
+	}
+	return { ...file, log: [...file.log, ...news], state, headHash, headSeq };
+}
+
+function openState(plan: Plan, first: StoredEvent): JobState | string {
+	try {
+		return openJob(plan, first);
+	} catch (error) {
+		return error instanceof Error ? error.message : String(error);
+	}
+}

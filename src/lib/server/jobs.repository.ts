@@ -1,0 +1,142 @@
+import { randomUUID } from 'node:crypto';
+import { canonicalJson, sha256Hex } from '$lib/core/log/canonical';
+import { GENESIS, sealEvent } from '$lib/core/log/chain';
+import { planSchema, type Plan } from '$lib/core/plan/plan';
+import type { JobState } from '$lib/core/process/job';
+import type { Db } from './database';
+import { insertEvent } from './event-rows';
+import { cachedJob, jobCacheOf } from './job-cache';
+import { DamagedRecord, isDamaged, type DamagedJob, type JobFile } from './job-file';
+import { publishAppended } from './live';
+
+export interface NewJob {
+	/** Chosen by whoever asks, so that asking twice opens one job. */
+	id?: string;
+	plan: Plan;
+	/** Person who opens it. */
+	by: string;
+	at: string;
+	/** Hash by slug of every text in force. */
+	content: Record<string, string>;
+}
+
+/** One line of the board. `state` is null, and `damage` says why, when the record is damaged. */
+export interface JobLine {
+	id: string;
+	openedAt: string;
+	headSeq: number;
+	title: string;
+	plan: Plan | null;
+	state: JobState | null;
+	damage: string | null;
+}
+
+/**
+ * Freezes a plan as a job: plan, hash and first event in one transaction.
+ *
+ * @returns its id; the one already there when `id` is that of a job with the same plan
+ * @throws RangeError when `id` is taken by a job with another plan; ZodError when the plan breaks its schema
+ */
+export async function createJob(
+	db: Db,
+	{ id = randomUUID(), plan, by, at, content }: NewJob
+): Promise<string> {
+	const text = canonicalJson(planSchema.parse(plan));
+	const planHash = sha256Hex(text);
+	const title = plan.title.slice(0, 120);
+	const first = sealEvent({
+		jobId: id,
+		seq: 1,
+		id: randomUUID(),
+		recordedAt: at,
+		event: {
+			type: 'job.opened' as const,
+			at,
+			by,
+			jobId: id,
+			title,
+			planHash,
+			processVersion: plan.processVersion,
+			content
+		},
+		prevHash: GENESIS
+	});
+	const isNew = await db.transaction().execute(async (trx) => {
+		const same = await trx
+			.selectFrom('job')
+			.select('plan_hash')
+			.where('id', '=', id)
+			.executeTakeFirst();
+		if (same && same.plan_hash !== planHash) {
+			throw new RangeError(`job ${id} exists with another plan; accepted: an unused id`);
+		}
+		if (same) return false;
+		await trx
+			.insertInto('job')
+			.values({ id, plan: text, plan_hash: planHash, opened_at: at })
+			.execute();
+		await insertEvent(trx, first);
+		return true;
+	});
+	if (isNew) publishAppended({ jobId: id, seq: 1 });
+	return id;
+}
+
+/** A job with its whole log and state, or why it cannot be read, or null when there is none. */
+export async function findJob(db: Db, id: string): Promise<JobFile | DamagedJob | null> {
+	return cachedJob(db, jobCacheOf(db), id);
+}
+
+/**
+ * A job with its whole log and state, or null when there is none.
+ *
+ * @throws DamagedRecord when what is stored no longer is what was written
+ */
+export async function getJob(db: Db, id: string): Promise<JobFile | null> {
+	const job = await findJob(db, id);
+	if (job && isDamaged(job)) throw new DamagedRecord(job.damage);
+	return job;
+}
+
+/** Every job, newest first. A damaged one is a line of its own and hides none of the others. */
+export async function listJobs(db: Db): Promise<JobLine[]> {
+	const rows = await db
+		.selectFrom('job')
+		.leftJoin('event', 'event.job_id', 'job.id')
+		.select((e) => ['job.id', e.fn.max('event.seq').as('head')])
+		.groupBy(['job.id', 'job.opened_at'])
+		.orderBy('job.opened_at', 'desc')
+		.orderBy('job.id')
+		.execute();
+	const cache = jobCacheOf(db);
+	const lines: JobLine[] = [];
+	for (const { id, head } of rows) {
+		const known = cache.get(id);
+		const job = known && known.headSeq === head ? known : await cachedJob(db, cache, id);
+		if (job) lines.push(lineOf(job));
+	}
+	return lines;
+}
+
+function lineOf(job: JobFile | DamagedJob): JobLine {
+	const { id, openedAt, headSeq } = job;
+	return isDamaged(job)
+		? {
+				id,
+				openedAt,
+				headSeq,
+				title: 'Record damaged',
+				plan: null,
+				state: null,
+				damage: job.damage
+			}
+		: {
+				id,
+				openedAt,
+				headSeq,
+				title: job.plan.title,
+				plan: job.plan,
+				state: job.state,
+				damage: null
+			};
+}
