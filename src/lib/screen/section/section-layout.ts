@@ -117,13 +117,18 @@ function drawnShapes(
 				const thickMm = layer.thicknessMm * factor;
 				const outer = offsetProfile(base, depthMm + thickMm);
 				const middle = offsetProfile(base, depthMm + thickMm / 2);
-				const band = [...outer, ...inner.toReversed()];
+				const band = [...outer, ...inner.toReversed()].map((point) => within(point, reachMm));
 				inner = outer;
 				depthMm += thickMm;
 				return shape([band], middle);
 			}
 		}
 	});
+}
+
+/** The frame stops whatever is brushed against it. */
+function within({ xMm, yMm }: PointMm, reachMm: number): PointMm {
+	return { xMm: Math.max(-reachMm, Math.min(reachMm, xMm)), yMm };
 }
 
 function round(value: number): number {

@@ -203,10 +203,10 @@ export const SIGNS = {
 		kind: 'warning',
 		title: 'Crushing of hands',
 		marks: [
-			{ d: 'M36 42H64V49H36ZM24 74H76V80H24Z', as: 'area' },
-			{ d: 'M50 34V41M44.5 36.5L50 42L55.5 36.5', as: 'line', w: 3 },
-			{ d: 'M28 62H40C48 62 54 58 66 59M40 65H69M40 69.5H66', as: 'line', w: 4.4 },
-			{ d: 'M26 59H42V71H26Z', as: 'area' }
+			{ d: 'M40 36H60V48H40ZM22 76H78V81H22Z', as: 'area' },
+			{ d: 'M21 58H40L46 73H21Z', as: 'area' },
+			{ d: 'M40 62H66M42 67.5H70M44 72.5H67', as: 'line', w: 4 },
+			{ d: 'M38 60L52 53.5', as: 'line', w: 4.5 }
 		]
 	},
 	E003: {
