@@ -1,8 +1,9 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
+import { contentCheck } from './scripts/content-plugin';
 
 export default defineConfig({
-	plugins: [sveltekit()],
+	plugins: [contentCheck(), sveltekit()],
 	test: {
 		include: ['tests/{unit,outside,screen}/**/*.test.ts'],
 		environment: 'node',

@@ -13,6 +13,11 @@ function markdownFiles(root: string): Record<string, string> {
 	);
 }
 
+/** @throws Error that lists what is wrong with the files in `content/` below `root` */
+export function checkContent(root: string): void {
+	readLibrary(markdownFiles(root));
+}
+
 /** Fails a build when a file in content/ is broken, and names the file, the field and the reason. */
 export function contentCheck(): Plugin {
 	let root = '';
@@ -23,7 +28,7 @@ export function contentCheck(): Plugin {
 			root = config.root;
 		},
 		buildStart() {
-			readLibrary(markdownFiles(root));
+			checkContent(root);
 		}
 	};
 }

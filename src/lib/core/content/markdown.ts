@@ -36,6 +36,12 @@ const marked = new Marked({
 	gfm: true,
 	renderer: {
 		html: () => '',
+		text(token) {
+			// After a raw tag marked calls text "escaped" and would pass it on as it stands.
+			return token.type === 'text' && token.tokens
+				? this.parser.parseInline(token.tokens)
+				: escapeHtml(token.text);
+		},
 		link({ href, title, tokens }) {
 			const text = this.parser.parseInline(tokens);
 			return isSafeUrl(href)
