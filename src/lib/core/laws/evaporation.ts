@@ -25,7 +25,8 @@ export const poolReleaseLaw: Law = {
 	formula: 'Q_R = 0.284 · u^0.78 · M^(2/3) · A · P / (82.05 · T), lb/min, m/s, ft², mmHg, K',
 	source:
 		'US EPA 1999, Risk Management Program Guidance for Offsite Consequence Analysis, appendix D (from memory)',
-	validity: 'Pool at air temperature, 0.1 to 5 m/s; an estimate, within a factor of two.'
+	validity:
+		'Pool at air temperature, 0.5 to 5 m/s; in stiller air take 0.5, the safe side. Within a factor of two.'
 };
 
 const G_PER_LB = 453.59237;
@@ -83,7 +84,7 @@ export function filmReleaseGPerMin({
 /**
  * Release of an open cup, tray or wet surface, g/min.
  *
- * @throws RangeError outside 0.1 to 5 m/s, −20 to 60 °C or 0 to 1 atm
+ * @throws RangeError outside 0.5 to 5 m/s, −20 to 60 °C or 0 to 1 atm
  */
 export function poolReleaseGPerMin({
 	areaCm2,
@@ -99,7 +100,7 @@ export function poolReleaseGPerMin({
 	temperatureC: number;
 }): number {
 	assertWithin(areaCm2, 0, 1e6, 'areaCm2');
-	assertWithin(airMPerS, 0.1, 5, 'airMPerS');
+	assertWithin(airMPerS, 0.5, 5, 'airMPerS');
 	assertWithin(vaporPressurePa, 0, STANDARD_ATMOSPHERE_PA, 'vaporPressurePa');
 	assertWithin(molarMassGPerMol, 2, 2000, 'molarMassGPerMol');
 	assertWithin(temperatureC, -20, 60, 'temperatureC');

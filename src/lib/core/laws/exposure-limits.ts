@@ -34,7 +34,7 @@ const REL_M = 'NIOSH Pocket Guide 2005-151 (from memory)';
 const TLV_M = (year: string): string => `ACGIH TLV ${year} (from memory)`;
 const WEL_M = 'EH40/2005 4th ed. 2020 (from memory)';
 
-type Row = [LimitSet, LimitKind, number, string, ('mg/m3' | 'mg/m3 as NCO')?];
+type Row = [LimitSet, LimitKind, number, string, ExposureLimit['unit']?];
 
 const rows = (substance: SubstanceId, list: Row[], skin?: true): ExposureLimit[] =>
 	list.map(([set, kind, value, source, unit = 'ppm']) => ({
@@ -116,23 +116,31 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
 		['UK WEL', 'average', 100, WEL_M],
 		['UK WEL', 'short', 250, WEL_M]
 	]),
-	...rows('xylene', [
-		['OSHA PEL', 'average', 100, OSHA],
-		['NIOSH REL', 'average', 100, REL],
-		['NIOSH REL', 'short', 150, REL],
-		['ACGIH TLV', 'average', 20, TLV_M('2021')],
-		['UK WEL', 'average', 50, WEL_M],
-		['UK WEL', 'short', 100, WEL_M]
-	]),
-	...rows('toluene', [
-		['OSHA PEL', 'average', 200, OSHA_Z2],
-		['OSHA PEL', 'ceiling', 300, `${OSHA_Z2} (from memory)`],
-		['NIOSH REL', 'average', 100, 'NIOSH Pocket Guide 2005-151'],
-		['NIOSH REL', 'short', 150, REL_M],
-		['ACGIH TLV', 'average', 20, TLV_M('2007')],
-		['UK WEL', 'average', 50, 'EH40/2005 4th ed. 2020'],
-		['UK WEL', 'short', 100, 'EH40/2005 4th ed. 2020']
-	]),
+	...rows(
+		'xylene',
+		[
+			['OSHA PEL', 'average', 100, OSHA],
+			['NIOSH REL', 'average', 100, REL],
+			['NIOSH REL', 'short', 150, REL],
+			['ACGIH TLV', 'average', 20, TLV_M('2021')],
+			['UK WEL', 'average', 50, WEL_M],
+			['UK WEL', 'short', 100, WEL_M]
+		],
+		true
+	),
+	...rows(
+		'toluene',
+		[
+			['OSHA PEL', 'average', 200, OSHA_Z2],
+			['OSHA PEL', 'ceiling', 300, `${OSHA_Z2} (from memory)`],
+			['NIOSH REL', 'average', 100, 'NIOSH Pocket Guide 2005-151'],
+			['NIOSH REL', 'short', 150, REL_M],
+			['ACGIH TLV', 'average', 20, TLV_M('2007')],
+			['UK WEL', 'average', 50, 'EH40/2005 4th ed. 2020'],
+			['UK WEL', 'short', 100, 'EH40/2005 4th ed. 2020']
+		],
+		true
+	),
 	...rows('heptane', [
 		['OSHA PEL', 'average', 500, OSHA],
 		['NIOSH REL', 'average', 85, REL],
@@ -141,15 +149,19 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
 		['ACGIH TLV', 'short', 500, REL],
 		['UK WEL', 'average', 500, WEL_M]
 	]),
-	...rows('mek', [
-		['OSHA PEL', 'average', 200, `${OSHA} (from memory)`],
-		['NIOSH REL', 'average', 200, REL_M],
-		['NIOSH REL', 'short', 300, REL_M],
-		['ACGIH TLV', 'average', 200, `${TLV_M('2001')}; may be lower since 2022`],
-		['ACGIH TLV', 'short', 300, `${TLV_M('2001')}; may be lower since 2022`],
-		['UK WEL', 'average', 200, WEL_M],
-		['UK WEL', 'short', 300, WEL_M]
-	]),
+	...rows(
+		'mek',
+		[
+			['OSHA PEL', 'average', 200, `${OSHA} (from memory)`],
+			['NIOSH REL', 'average', 200, REL_M],
+			['NIOSH REL', 'short', 300, REL_M],
+			['ACGIH TLV', 'average', 200, `${TLV_M('2001')}; may be lower since 2022`],
+			['ACGIH TLV', 'short', 300, `${TLV_M('2001')}; may be lower since 2022`],
+			['UK WEL', 'average', 200, WEL_M],
+			['UK WEL', 'short', 300, WEL_M]
+		],
+		true
+	),
 	...rows('cyclohexane', [
 		['OSHA PEL', 'average', 300, `${OSHA} (from memory)`],
 		['NIOSH REL', 'average', 300, REL_M],

@@ -1,3 +1,5 @@
+import type { Law } from '../quantity/figure';
+
 /**
  * Every result about air carries this: a computed concentration or flow is never permission to
  * breathe. `allClear` can't be true, so no screen can show a green light from a number.
@@ -7,6 +9,14 @@ export interface NeverAllClear {
 	/** Why not, in sentences to show beside the number; never empty. */
 	cautions: string[];
 }
+
+export const neverAllClearLaw: Law = {
+	id: 'never-all-clear',
+	name: 'A number is never an all-clear',
+	formula: 'allClear = false, always',
+	source: 'Common practice of industrial hygiene, no source',
+	validity: 'Every computed concentration, flow and waiting time.'
+};
 
 export interface AirHazard {
 	/** Skin or airway sensitizer, isocyanates included. */
