@@ -142,8 +142,8 @@ export const eventSchema = z.discriminatedUnion('type', [
 	}),
 	event('trouble.mended', {
 		how: text,
-		/** "resume", or the phase to go back to. */
-		wayBack: z.union([z.literal('resume'), z.enum(PHASE_IDS)])
+		/** "resume", "redo coat", or the phase to go back to. */
+		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
 	}),
 	event('job.paused', { reason: text }),
 	event('job.resumed', {}),

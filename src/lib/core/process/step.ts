@@ -6,13 +6,21 @@ export interface ActField {
 	name: string;
 	label: string;
 	kind:
-		'number' | 'text' | 'long text' | 'confirm' | 'choice' | 'weights' | 'points' | 'dimensions';
+		| 'number'
+		| 'text'
+		| 'long text'
+		| 'confirm'
+		| 'choice'
+		| 'weights'
+		| 'lots'
+		| 'points'
+		| 'dimensions';
 	unit?: string;
 	min?: number;
 	max?: number;
 	/** For "choice": value and what the person reads. */
 	choices?: Array<{ value: string; label: string }>;
-	/** For "weights": part names in pouring order, with the target. */
+	/** For "weights" and "lots": part names in pouring order, with the target. */
 	weights?: Array<{ part: string; targetG: number }>;
 	required: boolean;
 	hint?: string;

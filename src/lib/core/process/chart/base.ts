@@ -1,0 +1,179 @@
+import { assign, setup } from 'xstate';
+import type { PhaseId } from '../../content/vocabulary';
+import type { Plan } from '../../plan/plan';
+import * as change from '../changes';
+import { coatAtWork, type ProcessContext } from '../context';
+import type { EventOf, EventType, HoldId, ProcessEvent } from '../events';
+import { HOLDS } from '../holds';
+import { secondsBetween } from '../instant';
+import { RULES, type RuleName } from '../rules';
+
+/** A guard made of named rules, so that a refusal can say which of them failed. */
+export const obeys = (...rules: RuleName[]) => ({ type: 'obeys' as const, params: { rules } });
+/** What a supervisor's decision must satisfy. */
+export const SUPERVISOR: RuleName[] = ['afterLast', 'notOwnWork'];
+/** What every act at the bench must satisfy. */
+export const BENCH: RuleName[] = ['afterLast', 'inHand'];
+export const bench = (...rules: RuleName[]) => obeys(...BENCH, ...rules);
+
+/** Narrows the event of an action; the chart never runs it for another type. */
+function only<T extends EventType>(event: ProcessEvent, type: T): EventOf<T> {
+	if (event.type !== type) throw new Error(`expected the event ${type}, got ${event.type}`);
+	return event as EventOf<T>;
+}
+
+function holdAll(rules: RuleName[], context: ProcessContext, event: ProcessEvent): boolean {
+	return rules.every((name) => RULES[name].holds(context, event));
+}
+
+function passed(event: ProcessEvent): boolean {
+	return 'result' in event && ['cured', 'hard', 'good'].includes(event.result);
+}
+
+function destination(event: ProcessEvent): string | null {
+	if (event.type === 'hold.sentBack') return event.to;
+	return event.type === 'trouble.mended' ? event.wayBack : null;
+}
+
+type Finding = 'wet' | 'open' | 'closed';
+
+/**
+ * What a fingertip test means: "open" when the next coat may go on. The last coat has no next one,
+ * so a hard surface is as good as a tacky one. Past its window a print does not help: the sheet's
+ * clock says that the bond is gone.
+ */
+function finding(
+	context: ProcessContext,
+	{ result, at }: EventOf<'tack.tested'>,
+	of: 'coat' | 'coat below'
+): Finding {
+	if (result === 'wet') return 'wet';
+	if (of === 'coat' && context.coatIndex + 1 >= context.coats.length) return 'open';
+	const closesAt = context.windowClosesAt;
+	const isOpen = context.abraded || closesAt === null || secondsBetween(at, closesAt) >= 0;
+	return result === 'almost tack-free' && isOpen ? 'open' : 'closed';
+}
+
+export const found = (what: Finding, of: 'coat' | 'coat below') => ({
+	type: 'obeysAndFound' as const,
+	params: { rules: of === 'coat' ? BENCH : [...BENCH, 'coatBelow' as const], found: what, of }
+});
+
+/** Types, guards and actions of the process; the states are in the files beside this one. */
+export const base = setup({
+	types: {
+		context: {} as ProcessContext,
+		events: {} as ProcessEvent,
+		input: {} as { plan: Plan; openedAt: string }
+	},
+	guards: {
+		obeys: ({ context, event }, { rules }: { rules: RuleName[] }) => holdAll(rules, context, event),
+		obeysAndFound: (
+			{ context, event },
+			{ rules, found, of }: { rules: RuleName[]; found: Finding; of: 'coat' | 'coat below' }
+		) =>
+			holdAll(rules, context, event) && finding(context, only(event, 'tack.tested'), of) === found,
+		releaseDone: ({ context: { plan, waxCoats, filmPasses } }) =>
+			!plan.release.needed ||
+			(waxCoats >= plan.release.waxCoats && filmPasses >= plan.release.filmPasses),
+		waxLeft: ({ context: { plan, waxCoats } }) => waxCoats < plan.release.waxCoats,
+		brushesBack: ({ context }) => coatAtWork(context)?.brushBackS != null,
+		moreCoats: ({ context }) => context.coatIndex + 1 < context.coats.length,
+		lastRoundDone: ({ context }) => context.roundIndex >= context.rounds.length,
+		obeysAndOrdered: ({ context, event }, { rules, to }: { rules: RuleName[]; to: PhaseId }) =>
+			holdAll(rules, context, event) && context.sentBack?.to === to,
+		obeysAndThick: ({ context, event }, { rules }: { rules: RuleName[] }) =>
+			holdAll(rules, context, event) &&
+			Math.min(...only(event, 'thickness.measured').points.map((p) => p.thicknessMm)) >=
+				context.plan.glove.leastMm,
+		obeysAndAccepted: ({ context, event }, { rules }: { rules: RuleName[] }) =>
+			holdAll(rules, context, event) && only(event, 'deviation.decided').accepted,
+		obeysAndPassed: ({ context, event }, { rules }: { rules: RuleName[] }) =>
+			holdAll(rules, context, event) && passed(event),
+		obeysAndGoesTo: ({ context, event }, { rules, to }: { rules: RuleName[]; to: string }) =>
+			holdAll(rules, context, event) && destination(event) === to,
+		obeysAndRedoes: (
+			{ context, event },
+			{ rules, inShell }: { rules: RuleName[]; inShell: boolean }
+		) =>
+			holdAll(rules, context, event) &&
+			destination(event) === 'redo coat' &&
+			(context.phase === 'shell') === inShell
+	},
+	actions: {
+		enter: assign((_, { phase }: { phase: PhaseId }) => ({ phase })),
+		enterCoat: assign(({ context }) => ({
+			phase: coatAtWork(context)?.kind === 'detail' ? ('detail' as const) : ('build' as const)
+		})),
+		enterHold: assign((_, { hold }: { hold: HoldId }) => ({ hold, phase: HOLDS[hold].phase })),
+		note: assign({ lastAt: ({ event }) => event.at }),
+		work: assign(({ context, event }) => change.worked(context, event)),
+		noteBriefing: assign(({ context, event }) =>
+			change.briefingRead(context, only(event, 'briefing.read'))
+		),
+		noteRoom: assign(({ event }) => ({ lastAt: event.at, room: only(event, 'room.read') })),
+		startWait: assign(({ event }) => ({ waitSinceAt: event.at })),
+		countWax: assign(({ context }) => ({ waxCoats: context.waxCoats + 1, waitSinceAt: null })),
+		countFilm: assign(({ context }) => ({ filmPasses: context.filmPasses + 1, waitSinceAt: null })),
+		request: assign(({ event }) => ({ holdRequestedAt: event.at })),
+		sign: assign(({ context, event }) => change.signed(context, only(event, 'hold.signed'))),
+		sendBack: assign(({ context, event }) => {
+			const { hold, to, reason, by, at } = only(event, 'hold.sentBack');
+			return { ...change.backTo(context, to), lastAt: at, sentBack: { hold, to, reason, by, at } };
+		}),
+		noteWeighing: assign(({ event }) => change.cupWeighed(only(event, 'cup.weighed'))),
+		noteMixing: assign(({ context, event }) => change.cupMixed(context, event)),
+		noteLaying: assign(({ context, event }) => change.cupApplied(context, event)),
+		dropCup: assign({ cup: null }),
+		finishCoat: assign(({ context, event }) =>
+			change.coatFinished(context, only(event, 'coat.finished'))
+		),
+		noteNotBrushed: assign(({ context, event }) => change.notBrushedBack(context, event)),
+		noteWet: assign({ tackPassed: false }),
+		noteTack: assign(({ context, event }) => change.tackFound(context, event)),
+		nextCoat: assign(({ context }) => change.nextCoat(context)),
+		nextRound: assign(({ context, event }) =>
+			change.nextRound(context, only(event, 'coat.finished'))
+		),
+		noteMissed: assign(({ context, event }) => change.windowMissed(context, event)),
+		noteAbraded: assign(({ context, event }) =>
+			change.abraded(context, only(event, 'surface.abraded'))
+		),
+		noteAbradedAsOrdered: assign(({ context, event }) =>
+			change.abradedAsOrdered(context, only(event, 'surface.abraded'))
+		),
+		decide: assign(({ context, event }) =>
+			change.decided(context, only(event, 'deviation.decided'))
+		),
+		trustAbraded: assign({ abraded: true }),
+		noteThickness: assign(({ context, event }) =>
+			change.thicknessMeasured(context, only(event, 'thickness.measured'))
+		),
+		addCoat: assign(({ context, event }) => change.coatAdded(context, only(event, 'coat.added'))),
+		addRound: assign(({ context, event }) => change.roundAdded(context, only(event, 'coat.added'))),
+		noteShell: assign(({ event }) => ({ finishedAt: event.at, windowClosesAt: null })),
+		noteLoose: assign(({ context, event }) =>
+			change.looseFrame(context, only(event, 'frame.refitted'))
+		),
+		notePeel: assign(({ context, event }) => change.peeled(context, only(event, 'glove.peeled'))),
+		reportTrouble: assign(({ context, event }) =>
+			change.troubleReported(context, only(event, 'trouble.reported'))
+		),
+		closeTrouble: assign(({ event }) => ({ lastAt: event.at, trouble: null })),
+		redoCoat: assign(({ context, event }) => ({ ...change.redoCoat(context), lastAt: event.at })),
+		goBack: assign(({ context, event }, { to }: { to: PhaseId }) => ({
+			...change.backTo(context, to),
+			lastAt: event.at
+		})),
+		pause: assign(({ event }) => ({
+			lastAt: event.at,
+			pausedFor: only(event, 'job.paused').reason
+		})),
+		resume: assign(({ context, event }) => ({ ...change.worked(context, event), pausedFor: null })),
+		takeOver: assign(({ event }) => ({ lastAt: event.at, worker: event.by })),
+		end: assign(({ event }) => ({
+			lastAt: event.at,
+			endReason: 'reason' in event ? event.reason : null
+		}))
+	}
+});

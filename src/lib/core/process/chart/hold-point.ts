@@ -1,0 +1,71 @@
+import type { HoldId } from '../events';
+import { HOLDS } from '../holds';
+import { SUPERVISOR, base, bench, obeys } from './base';
+
+/** Where work goes when a phase is begun again. Extra coats and rounds start on an abraded surface. */
+export const ENTRY = {
+	brief: '#brief',
+	pattern: '#pattern',
+	release: '#release',
+	frame: '#frame',
+	detail: '#coating',
+	build: '#coating.missed',
+	gloveCure: '#gloveCure',
+	trim: '#trim',
+	shellRelease: '#shellRelease',
+	shell: '#shell.missed',
+	shellCure: '#shellCure',
+	open: '#open',
+	mark: '#mark',
+	peel: '#peel',
+	wash: '#wash',
+	inspect: '#inspect',
+	pour: '#pour',
+	handover: '#handover'
+} as const;
+
+/** A hold point: asked for at the bench, then signed or sent back by somebody who did not do the work. */
+export function holdPoint(hold: HoldId, next: `#${string}`) {
+	return base.createStateConfig({
+		id: hold,
+		entry: { type: 'enterHold', params: { hold } },
+		initial: 'unasked',
+		states: {
+			unasked: {
+				on: {
+					'hold.requested': {
+						guard: bench('holdNamed'),
+						target: 'asked',
+						actions: ['work', 'request']
+					}
+				}
+			},
+			asked: {
+				on: {
+					'hold.signed': {
+						guard: obeys(...SUPERVISOR, 'holdNamed'),
+						target: next,
+						actions: 'sign'
+					},
+					'hold.sentBack': HOLDS[hold].sendBack.map((to) => ({
+						guard: {
+							type: 'obeysAndGoesTo' as const,
+							params: { rules: [...SUPERVISOR, 'holdNamed', 'holdMayReturnTo'], to }
+						},
+						target: ENTRY[to],
+						actions: 'sendBack' as const
+					})),
+					...(hold === 'moldAccepted'
+						? {
+								'mold.rejected': {
+									guard: obeys(...SUPERVISOR),
+									target: '#rejected',
+									actions: 'end' as const
+								}
+							}
+						: {})
+				}
+			}
+		}
+	});
+}

@@ -1,0 +1,114 @@
+import { PHASE_IDS } from '../../content/vocabulary';
+import { firstContext } from '../context';
+import type { RuleName } from '../rules';
+import { base, obeys } from './base';
+import { coating, thickness } from './coating';
+import * as finishing from './finishing';
+import { ENTRY, holdPoint } from './hold-point';
+import * as preparing from './preparing';
+import * as shelling from './shelling';
+
+/** Facts anyone may add at any time: they change no step. */
+const readings = {
+	'briefing.read': { guard: obeys('afterLast'), actions: 'noteBriefing' },
+	'room.read': { guard: obeys('afterLast'), actions: 'noteRoom' }
+} as const;
+
+const abandon = { guard: obeys('afterLast'), target: '#abandoned', actions: 'end' } as const;
+const takeOver = { guard: obeys('afterLast', 'notInHand'), actions: 'takeOver' } as const;
+const MEND: RuleName[] = ['afterLast', 'troubleMendedByAnother', 'troubleMayReturnTo'];
+
+/**
+ * One mold from briefing to handover. Pure: no actors, no delays, no actions but `assign`. A wait is
+ * a time in the plan and a rule on the event's own time, so the same log always gives the same state.
+ */
+export const processMachine = base.createMachine({
+	id: 'mold',
+	context: ({ input }) => firstContext(input.plan, input.openedAt),
+	initial: 'working',
+	states: {
+		working: {
+			initial: 'brief',
+			states: {
+				brief: preparing.brief,
+				pattern: preparing.pattern,
+				release: preparing.release,
+				frame: preparing.frame,
+				readyToCoat: holdPoint('readyToCoat', '#coating'),
+				coating,
+				thickness,
+				gloveCure: shelling.gloveCure,
+				trim: shelling.trim,
+				shellRelease: shelling.shellRelease,
+				readyForShell: holdPoint('readyForShell', '#shell'),
+				shell: shelling.shell,
+				shellCure: shelling.shellCure,
+				readyToOpen: holdPoint('readyToOpen', '#open'),
+				open: finishing.open,
+				mark: finishing.mark,
+				peel: finishing.peel,
+				wash: finishing.wash,
+				inspect: finishing.inspect,
+				moldAccepted: holdPoint('moldAccepted', '#pour'),
+				pour: finishing.pour,
+				handover: finishing.handover,
+				where: { type: 'history', history: 'deep' }
+			},
+			on: {
+				...readings,
+				'job.takenOver': takeOver,
+				'job.abandoned': abandon,
+				'job.paused': { guard: obeys('afterLast'), target: 'paused', actions: 'pause' },
+				'trouble.reported': {
+					guard: obeys('afterLast', 'troubleFitsPhase'),
+					target: 'troubled',
+					actions: 'reportTrouble'
+				}
+			}
+		},
+		paused: {
+			on: {
+				...readings,
+				'job.takenOver': takeOver,
+				'job.abandoned': abandon,
+				'job.resumed': {
+					guard: obeys('afterLast', 'inHand'),
+					target: 'working.where',
+					actions: 'resume'
+				}
+			}
+		},
+		troubled: {
+			on: {
+				...readings,
+				'job.takenOver': takeOver,
+				'job.abandoned': abandon,
+				'trouble.mended': [
+					{
+						guard: { type: 'obeysAndGoesTo', params: { rules: MEND, to: 'resume' } },
+						target: 'working.where',
+						actions: 'closeTrouble'
+					},
+					{
+						guard: { type: 'obeysAndRedoes', params: { rules: MEND, inShell: true } },
+						target: '#shell.weighing',
+						actions: 'redoCoat'
+					},
+					{
+						guard: { type: 'obeysAndRedoes', params: { rules: MEND, inShell: false } },
+						target: '#coating.weighing',
+						actions: 'redoCoat'
+					},
+					...PHASE_IDS.map((to) => ({
+						guard: { type: 'obeysAndGoesTo' as const, params: { rules: MEND, to } },
+						target: ENTRY[to],
+						actions: { type: 'goBack' as const, params: { to } }
+					}))
+				]
+			}
+		},
+		handedOver: { id: 'handedOver', type: 'final' },
+		abandoned: { id: 'abandoned', type: 'final' },
+		rejected: { id: 'rejected', type: 'final' }
+	}
+});

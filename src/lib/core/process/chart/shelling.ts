@@ -1,0 +1,108 @@
+import { base, bench } from './base';
+import { abrade, decide, discarded, mixed, weighed } from './mixing';
+
+export const gloveCure = base.createStateConfig({
+	id: 'gloveCure',
+	entry: { type: 'enter', params: { phase: 'gloveCure' } },
+	on: {
+		'glove.tested': [
+			{
+				guard: { type: 'obeysAndPassed', params: { rules: ['afterLast', 'inHand', 'gloveCured'] } },
+				target: '#trim',
+				actions: 'work'
+			},
+			{ guard: bench('gloveCured'), actions: 'work' }
+		]
+	}
+});
+
+export const trim = base.createStateConfig({
+	id: 'trim',
+	entry: { type: 'enter', params: { phase: 'trim' } },
+	on: { 'glove.trimmed': { guard: bench(), target: '#shellRelease', actions: 'work' } }
+});
+
+/** The shell never goes on an unwaxed glove: there is no way round this state. */
+export const shellRelease = base.createStateConfig({
+	id: 'shellRelease',
+	entry: { type: 'enter', params: { phase: 'shellRelease' } },
+	initial: 'waxing',
+	states: {
+		waxing: {
+			on: {
+				'glove.waxed': {
+					guard: bench('briefed', 'fullWaxCoats'),
+					target: 'refitting',
+					actions: 'work'
+				}
+			}
+		},
+		refitting: {
+			on: {
+				'frame.refitted': {
+					guard: bench(),
+					target: '#readyForShell',
+					actions: ['work', 'noteLoose']
+				}
+			}
+		}
+	}
+});
+
+/** Small cups, one after another; a fresh cup bonds to the last while its window is open. */
+export const shell = base.createStateConfig({
+	id: 'shell',
+	entry: { type: 'enter', params: { phase: 'shell' } },
+	initial: 'weighing',
+	states: {
+		weighing: {
+			always: { guard: 'lastRoundDone', target: 'finishing' },
+			on: {
+				'cup.weighed': { ...weighed, target: 'weighed' },
+				'coat.finished': { guard: bench('enoughLaid'), actions: ['work', 'nextRound'] },
+				'surface.abraded': abrade('shell', 'windowShut')
+			}
+		},
+		weighed: {
+			on: {
+				'cup.weighed': weighed,
+				'cup.mixed': mixed,
+				'cup.discarded': discarded,
+				'surface.abraded': abrade('shell', 'windowShut')
+			}
+		},
+		mixed: {
+			on: {
+				'cup.applied': { guard: bench(), target: 'weighing', actions: ['work', 'noteLaying'] },
+				'cup.discarded': discarded
+			}
+		},
+		missed: { on: { 'surface.abraded': abrade('shell') } },
+		deciding: { on: { 'deviation.decided': decide } },
+		finishing: {
+			on: {
+				'shell.finished': {
+					guard: bench('shellThick'),
+					target: '#shellCure',
+					actions: ['work', 'noteShell']
+				},
+				'coat.added': { guard: bench(), target: 'weighing', actions: ['work', 'addRound'] }
+			}
+		}
+	}
+});
+
+export const shellCure = base.createStateConfig({
+	id: 'shellCure',
+	entry: { type: 'enter', params: { phase: 'shellCure' } },
+	on: {
+		'shell.tested': [
+			{
+				guard: { type: 'obeysAndPassed', params: { rules: ['afterLast', 'inHand', 'shellCured'] } },
+				target: '#readyToOpen',
+				actions: 'work'
+			},
+			{ guard: bench('shellCured'), actions: 'work' }
+		]
+	}
+});

@@ -1,0 +1,116 @@
+import type { PhaseId, TroubleId } from '../content/vocabulary';
+import type { Coat, Plan, ShellRound } from '../plan/plan';
+import type { EventOf, HoldId } from './events';
+
+/** Something done otherwise than planned, and what a supervisor made of it. */
+export interface Deviation {
+	at: string;
+	by: string;
+	what: string;
+	/** Work waits for the decision; others are decided with the next signature. */
+	blocking: boolean;
+	decided: { accepted: boolean; by: string; at: string; note: string } | null;
+}
+
+export interface Signature {
+	by: string;
+	at: string;
+}
+
+export interface CupAtWork {
+	massesG: Record<string, number>;
+	weighedAt: string;
+	mixedAt: string | null;
+}
+
+/** What the machine remembers of the log. Only facts that a later rule or screen needs. */
+export interface ProcessContext {
+	plan: Plan;
+	/** The phase at work; kept through trouble and pause. */
+	phase: PhaseId;
+	lastAt: string;
+	/** Who has the job in hand; null until the first act at the bench. */
+	worker: string | null;
+	/** Everyone who ever did bench work on this mold: none of them may sign it. */
+	workers: string[];
+	briefingsRead: Record<string, string[]>;
+	room: EventOf<'room.read'> | null;
+	/** Since when the present wait runs: the last coat of wax or film, the last coat laid. */
+	waitSinceAt: string | null;
+	waxCoats: number;
+	filmPasses: number;
+	/** The plan's coats and those added at the bench. */
+	coats: Coat[];
+	coatIndex: number;
+	rounds: ShellRound[];
+	roundIndex: number;
+	cup: CupAtWork | null;
+	/** Laid of the coat or round at work. */
+	laidG: number;
+	cupsLaid: number;
+	/** When the coat or round before the one at work was finished, and its window. */
+	finishedAt: string | null;
+	windowClosesAt: string | null;
+	/** When the window of the surface below the coat at work closes. */
+	belowClosesAt: string | null;
+	tackPassed: boolean;
+	/** The surface was abraded and wiped, so the window no longer counts. */
+	abraded: boolean;
+	thinnestMm: number | null;
+	hold: HoldId | null;
+	holdRequestedAt: string | null;
+	signatures: Partial<Record<HoldId, Signature>>;
+	sentBack: { hold: HoldId; to: PhaseId; reason: string; by: string; at: string } | null;
+	trouble: { id: TroubleId; at: string; by: string; place: string; note: string } | null;
+	pausedFor: string | null;
+	deviations: Deviation[];
+	/** Why the job ended before handover. */
+	endReason: string | null;
+}
+
+export function firstContext(plan: Plan, openedAt: string): ProcessContext {
+	return {
+		plan,
+		phase: 'brief',
+		lastAt: openedAt,
+		worker: null,
+		workers: [],
+		briefingsRead: {},
+		room: null,
+		waitSinceAt: null,
+		waxCoats: 0,
+		filmPasses: 0,
+		coats: plan.coats,
+		coatIndex: 0,
+		rounds: plan.shell.rounds,
+		roundIndex: 0,
+		cup: null,
+		laidG: 0,
+		cupsLaid: 0,
+		finishedAt: null,
+		windowClosesAt: null,
+		belowClosesAt: null,
+		tackPassed: false,
+		abraded: false,
+		thinnestMm: null,
+		hold: null,
+		holdRequestedAt: null,
+		signatures: {},
+		sentBack: null,
+		trouble: null,
+		pausedFor: null,
+		deviations: [],
+		endReason: null
+	};
+}
+
+/** The coat at work, or null when all are laid. */
+export function coatAtWork(context: ProcessContext): Coat | null {
+	return context.coats[context.coatIndex] ?? null;
+}
+
+/** The coat or shell round that a cup mixed now would go into. */
+export function batchAtWork(context: ProcessContext): Coat | ShellRound | null {
+	if (context.phase === 'shell') return context.rounds[context.roundIndex] ?? null;
+	return coatAtWork(context);
+}

@@ -1,0 +1,67 @@
+import { readableSplit } from '../laws/readable-split';
+import type { Cup } from '../plan/plan';
+import { batchAtWork, type ProcessContext } from './context';
+
+/** A remainder below this part of the batch is not worth another cup; common practice, no source. */
+const WORTH_A_CUP_FRACTION = 0.03;
+/** How far what is laid may differ from the planned cups before the rest is split anew. */
+const AS_PLANNED_FRACTION = 0.02;
+
+export interface NextCup {
+	cup: Cup;
+	/** 1-based number of this cup, and how many the coat or round takes in all. */
+	number: number;
+	of: number;
+	/** The rest was split anew, because earlier cups came out short or long. */
+	resplit: boolean;
+}
+
+/**
+ * The next cup to weigh for the coat or round at work: the planned one while the work goes as
+ * planned, else the rest of the batch in equal cups, none above what one person can lay in time.
+ *
+ * @returns null when the batch is laid
+ */
+export function nextCup(context: ProcessContext): NextCup | null {
+	const batch = batchAtWork(context);
+	if (!batch) return null;
+	const { cups, largestCupG } = batch;
+	const { laidG, cupsLaid } = context;
+
+	const plannedG = cups.slice(0, cupsLaid).reduce((sum, cup) => sum + cup.massG, 0);
+	const planned = cups[cupsLaid];
+	if (planned && Math.abs(laidG - plannedG) <= AS_PLANNED_FRACTION * batch.massG) {
+		return { cup: planned, number: cupsLaid + 1, of: cups.length, resplit: false };
+	}
+
+	const leftG = batch.massG - laidG;
+	if (leftG <= WORTH_A_CUP_FRACTION * batch.massG) return null;
+	const more = Math.max(1, Math.ceil(leftG / largestCupG - 1e-9));
+	const cup = split(context, leftG / more);
+	return cup && { cup, number: cupsLaid + 1, of: cupsLaid + more, resplit: true };
+}
+
+function split(context: ProcessContext, massG: number): Cup | null {
+	const batch = batchAtWork(context);
+	const like = batch?.cups[0];
+	if (!batch || !like) return null;
+	const readabilityG = context.plan.inputs.shop.scaleReadabilityG;
+	const fractionOf = (part: string) =>
+		batch.fractions.find((f) => f.part === part)?.fraction ?? Number.NaN;
+	if (like.parts.length === 1) {
+		return { ...like, massG, parts: like.parts.map(({ part }) => ({ part, massG })) };
+	}
+
+	const readable = readableSplit({
+		batchG: massG,
+		parts: like.parts.map(({ part }) => fractionOf(part)),
+		readabilityG,
+		toleranceFraction: batch.toleranceFraction / 2
+	});
+	if (!readable) return like;
+	return {
+		massG: readable.batchG,
+		parts: like.parts.map(({ part }, i) => ({ part, massG: readable.massesG[i] ?? 0 })),
+		cupVolumeMl: like.cupVolumeMl
+	};
+}

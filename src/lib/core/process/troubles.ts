@@ -1,0 +1,60 @@
+import { PHASE_IDS, type PhaseId, type TroubleId } from '../content/vocabulary';
+
+/** "redo coat" lays the coat or shell round at work again; a phase name starts that phase again. */
+export type WayBack = 'resume' | 'redo coat' | PhaseId;
+
+export interface TroubleRule {
+	/** Where it can happen. */
+	phases: readonly PhaseId[];
+	waysBack: readonly WayBack[];
+	/** Work goes on only when somebody else than the person at work says so. */
+	needsAnother: boolean;
+}
+
+const COATING: readonly PhaseId[] = ['detail', 'build'];
+const MIXING: readonly PhaseId[] = [...COATING, 'shell'];
+
+/** Where each trouble can happen and how work goes on after it. Common practice, no source. */
+export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
+	'off-ratio': {
+		phases: MIXING,
+		waysBack: ['redo coat', 'resume', 'release'],
+		needsAnother: false
+	},
+	'pot-life-overrun': { phases: MIXING, waysBack: ['resume', 'redo coat'], needsAnother: false },
+	'recoat-too-early': { phases: COATING, waysBack: ['resume'], needsAnother: false },
+	'recoat-missed': { phases: COATING, waysBack: ['resume'], needsAnother: false },
+	bubbles: {
+		phases: [...COATING, 'gloveCure', 'peel', 'wash', 'inspect'],
+		waysBack: ['resume', 'redo coat', 'release'],
+		needsAnother: false
+	},
+	voids: { phases: ['peel', 'wash', 'inspect', 'pour'], waysBack: ['resume'], needsAnother: false },
+	'no-cure': {
+		phases: [...MIXING, 'gloveCure', 'shellCure'],
+		waysBack: ['resume', 'redo coat', 'release'],
+		needsAnother: true
+	},
+	'shell-locked': { phases: ['open'], waysBack: ['resume'], needsAnother: false },
+	'glove-torn': {
+		phases: ['trim', 'open', 'mark', 'peel', 'wash', 'inspect', 'pour'],
+		waysBack: ['resume'],
+		needsAnother: false
+	},
+	'waste-smoke': {
+		phases: [...MIXING, 'gloveCure', 'shellCure', 'pour'],
+		waysBack: ['resume'],
+		needsAnother: false
+	},
+	'film-beaded': { phases: ['release'], waysBack: ['resume', 'release'], needsAnother: false },
+	'frame-leak': { phases: [...COATING, 'pour'], waysBack: ['resume'], needsAnother: false },
+	sag: { phases: MIXING, waysBack: ['resume', 'redo coat'], needsAnother: false },
+	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false },
+	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true },
+	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true }
+};
+
+/** Troubles that can be reported in a phase, in the order of the vocabulary. */
+export function troublesIn(phase: PhaseId): TroubleId[] {
+	return (Object.keys(TROUBLES) as TroubleId[]).filter((id) => TROUBLES[id].phases.includes(phase));
+}

@@ -1,0 +1,72 @@
+import { initialTransition, transition } from 'xstate';
+import { processMachine } from './chart/machine';
+import type { EventOf, EventType, LoggedEvent } from './events';
+import type { Advance, JobState, Snapshot } from './job';
+import { allowedTypes } from './refusal';
+
+/** Acts of a supervisor, and ends: never undone, since others have acted on them. */
+const FINAL: readonly EventType[] = [
+	'job.opened',
+	'hold.signed',
+	'hold.sentBack',
+	'deviation.decided',
+	'mold.rejected',
+	'mold.handedOver',
+	'job.abandoned'
+];
+
+function refused(state: JobState, reason: string): Advance {
+	return { ok: false, reason, allowed: allowedTypes(state) };
+}
+
+function snapshotOf(
+	plan: Snapshot['context']['plan'],
+	effective: readonly LoggedEvent[]
+): Snapshot {
+	const [first, ...rest] = effective;
+	if (!first) throw new Error('a log has at least the event job.opened');
+	return rest.reduce(
+		(snapshot, { event }) => transition(processMachine, snapshot, event)[0],
+		initialTransition(processMachine, { plan, openedAt: first.event.at })[0]
+	);
+}
+
+/**
+ * Takes the last entry that counts out of the account, by a further entry that names it: the log
+ * itself keeps both. Only the person who made an entry can undo it, and only while it is the last.
+ */
+export function undo(state: JobState, logged: LoggedEvent, event: EventOf<'act.undone'>): Advance {
+	const last = state.effective.at(-1);
+	if (state.snapshot.status !== 'active') {
+		return refused(state, 'this job has ended: its record is closed');
+	}
+	if (!last || last.id !== event.undoes) {
+		return refused(state, 'only the last entry can be undone; correct an earlier one by a trouble');
+	}
+	if (FINAL.includes(last.event.type))
+		return refused(state, 'this entry stands: others have acted on it');
+	if (last.event.by !== event.by)
+		return refused(state, 'only the person who made an entry can undo it');
+	if (Date.parse(event.at) < Date.parse(state.lastAt)) {
+		return refused(state, `it is dated ${event.at}, before the last entry at ${state.lastAt}`);
+	}
+
+	const effective = state.effective.slice(0, -1);
+	const rebuilt = snapshotOf(state.snapshot.context.plan, effective);
+	return {
+		ok: true,
+		state: {
+			...state,
+			snapshot: withLastAt(rebuilt, event.at),
+			effective,
+			undone: { ...state.undone, [last.id]: event.reason },
+			lastSeq: logged.seq,
+			lastAt: event.at
+		}
+	};
+}
+
+/** Time does not run backward because an entry was taken back. */
+function withLastAt(snapshot: Snapshot, at: string): Snapshot {
+	return { ...snapshot, context: { ...snapshot.context, lastAt: at } } as Snapshot;
+}

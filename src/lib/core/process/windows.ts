@@ -1,0 +1,84 @@
+import { batchAtWork, coatAtWork, type ProcessContext } from './context';
+import { addSeconds } from './instant';
+import type { Window } from './step';
+
+/** Gelling is over by this part of the way to almost tack-free: past it, brushing drags; common practice, no source. */
+const BRUSHABLE_FRACTION = 0.75;
+
+/** The wait that runs in a state, or null when nothing is waited for. */
+export function windowAt(path: string, c: ProcessContext): Window | null {
+	const coat = coatAtWork(c);
+	const since = (
+		label: string,
+		sinceAt: string | null,
+		opensS: number,
+		closesAt: string | null,
+		after: string
+	): Window | null =>
+		sinceAt === null
+			? null
+			: { label, sinceAt, opensAt: addSeconds(sinceAt, opensS), closesAt, after };
+
+	switch (path) {
+		case 'release.hazing':
+			return since('Wax hazes', c.waitSinceAt, c.plan.release.waxHazeS, null, '');
+		case 'release.drying':
+			return since('Film dries', c.waitSinceAt, c.plan.release.filmDryS, null, '');
+		case 'coating.mixed':
+		case 'shell.mixed':
+			return workingWindow(c);
+		case 'coating.brushing':
+			return since(
+				'It gels',
+				c.finishedAt,
+				coat?.brushBackS ?? 0,
+				c.finishedAt && coat ? addSeconds(c.finishedAt, BRUSHABLE_FRACTION * coat.tackTestS) : null,
+				'Past it the brush drags: leave it, and note it.'
+			);
+		case 'coating.curing':
+			return since(
+				'Recoat window',
+				c.finishedAt,
+				coat?.tackTestS ?? 0,
+				c.coatIndex + 1 < c.coats.length ? c.windowClosesAt : null,
+				'Past it the next coat does not bond: abrade and wipe.'
+			);
+		case 'coating.weighing':
+		case 'coating.weighed':
+		case 'shell.weighing':
+		case 'shell.weighed':
+			return openWindow(c);
+		case 'gloveCure':
+			return since('Glove cures', c.finishedAt, c.plan.gloveCure.testS, null, '');
+		case 'shellCure':
+			return since('Shell cures', c.finishedAt, c.plan.shellCure.testS, null, '');
+		default:
+			return null;
+	}
+}
+
+function workingWindow(c: ProcessContext): Window | null {
+	const batch = batchAtWork(c);
+	const mixedAt = c.cup?.mixedAt;
+	if (!batch || !mixedAt) return null;
+	return {
+		label: 'Working time of this cup',
+		sinceAt: mixedAt,
+		opensAt: mixedAt,
+		closesAt: addSeconds(mixedAt, batch.workingS),
+		after: 'Past it: stop, do not thin, set the cup aside in the extraction.'
+	};
+}
+
+/** The surface below is ready now, until its window closes. */
+function openWindow(c: ProcessContext): Window | null {
+	const counts = c.phase === 'shell' ? c.windowClosesAt : c.laidG === 0 && c.windowClosesAt;
+	if (!counts || c.abraded || !c.finishedAt) return null;
+	return {
+		label: 'Recoat window',
+		sinceAt: c.finishedAt,
+		opensAt: c.finishedAt,
+		closesAt: counts,
+		after: 'Past it the next coat does not bond: abrade and wipe.'
+	};
+}
