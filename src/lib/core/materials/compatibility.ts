@@ -1,0 +1,239 @@
+import { isSilicone, releaseNeed, type PatternFace } from './release-need';
+import type { Sheet } from './sheet';
+
+export { releaseNeed, shellReleaseNeed } from './release-need';
+
+/** The sheets chosen for one mold; the same shape as the plan's choice of materials. */
+export interface ChosenSheets {
+	detail?: Sheet | undefined;
+	build: Sheet;
+	shell: Sheet;
+	reinforcement?: Sheet | undefined;
+	wax?: Sheet | undefined;
+	film?: Sheet | undefined;
+	sealer?: Sheet | undefined;
+	casting: Sheet;
+}
+
+/** What stands against a pair of materials; "refuse" means that the mold would be lost. */
+export interface PairProblem {
+	code: string;
+	severity: 'refuse' | 'warn' | 'note';
+	where: 'materials';
+	text: string;
+}
+
+const problem = (severity: PairProblem['severity'], code: string, text: string): PairProblem => ({
+	code,
+	severity,
+	where: 'materials',
+	text
+});
+
+/** Every reason for which pattern, glove, shell and casting should not meet; worst first. */
+export function pairProblems(pattern: PatternFace, materials: ChosenSheets): PairProblem[] {
+	const gloves = materials.detail ? [materials.detail, materials.build] : [materials.build];
+	const found = [
+		...gloves.flatMap((glove) => [
+			...patternProblems(pattern, glove),
+			...releaseProblems(pattern, glove, materials)
+		]),
+		...betweenGloves(materials),
+		...shellProblems(materials),
+		...castingProblems(materials),
+		...sealerProblems(pattern, materials)
+	];
+	const rank = { refuse: 0, warn: 1, note: 2 };
+	const seen = new Set<string>();
+	return found
+		.filter(({ text }) => !seen.has(text) && seen.add(text))
+		.sort((a, b) => rank[a.severity] - rank[b.severity]);
+}
+
+/** Pattern materials known to stop a platinum cure; common practice, no source. */
+const STOPS_PLATINUM: readonly PatternFace['material'][] = ['sulfur clay', 'photopolymer print'];
+
+function patternProblems(pattern: PatternFace, glove: Sheet): PairProblem[] {
+	const { material, porosity } = pattern;
+	const named = glove.inhibitedBy.includes(material);
+	const known = glove.family === 'platinum silicone' && STOPS_PLATINUM.includes(material);
+	const found: PairProblem[] = [];
+	if (named || known) {
+		found.push(
+			problem(
+				'refuse',
+				'inhibited',
+				`${glove.name} does not cure on ${material}: it stays sticky at the face. Choose another glove material or another pattern material.`
+			)
+		);
+	} else if (glove.family === 'tin silicone' && material === 'photopolymer print') {
+		found.push(
+			problem(
+				'warn',
+				'inhibited',
+				`Some print resins slow ${glove.name}; post-cure the print and try a test patch first.`
+			)
+		);
+	}
+	if (glove.family === 'urethane' && material === 'wax') {
+		found.push(
+			problem(
+				'warn',
+				'soft-pattern',
+				`${glove.name} warms as it cures; a wax pattern can soften under it.`
+			)
+		);
+	}
+	const holdsWater = material === 'plaster' || material === 'wood' || material === 'concrete';
+	if (glove.family === 'urethane' && holdsWater && porosity !== 'dense') {
+		found.push(
+			problem(
+				'warn',
+				'damp-pattern',
+				`A ${material} pattern holds water, and ${glove.name} foams on it: dry it through, then seal it.`
+			)
+		);
+	}
+	return found;
+}
+
+function releaseProblems(
+	pattern: PatternFace,
+	glove: Sheet,
+	materials: ChosenSheets
+): PairProblem[] {
+	const need = releaseNeed(pattern, glove);
+	if (!need.needed) return [];
+	if (!materials.wax && !materials.film) {
+		return [problem('refuse', 'release-missing', `No release is chosen. ${need.why}`)];
+	}
+	if (glove.family === 'urethane' && !(materials.wax && materials.film)) {
+		const missing = materials.wax ? 'a parting film' : 'wax';
+		return [
+			problem(
+				'warn',
+				'release-thin',
+				`${glove.name} is released by wax and film together; ${missing} is not chosen.`
+			)
+		];
+	}
+	return [];
+}
+
+function betweenGloves({ detail, build }: ChosenSheets): PairProblem[] {
+	if (!detail || detail.id === build.id) return [];
+	if (build.inhibitedBy.includes(detail.family) || detail.inhibitedBy.includes(build.family)) {
+		return [
+			problem(
+				'refuse',
+				'inhibited',
+				`${detail.name} (${detail.family}) and ${build.name} (${build.family}) stop each other's cure.`
+			)
+		];
+	}
+	return detail.family === build.family
+		? []
+		: [
+				problem(
+					'refuse',
+					'no-bond',
+					`${build.name} (${build.family}) does not bond to detail coats of ${detail.name} (${detail.family}); take both from one family.`
+				)
+			];
+}
+
+function shellProblems({ build, shell, reinforcement, wax }: ChosenSheets): PairProblem[] {
+	const found: PairProblem[] = [];
+	if (build.inhibitedBy.includes(shell.family)) {
+		found.push(
+			problem(
+				'refuse',
+				'inhibited',
+				`${shell.name} (${shell.family}) stops the cure of ${build.name}.`
+			)
+		);
+	}
+	if (!wax) {
+		found.push(
+			problem(
+				'refuse',
+				'shell-release-missing',
+				`No wax is chosen for the back of the glove: ${shell.name} would lock onto it.`
+			)
+		);
+	}
+	const styrene = shell.family === 'polyester' || shell.hazards.includes('styrene');
+	if (styrene && !isSilicone(build)) {
+		found.push(
+			problem(
+				'warn',
+				'styrene-on-glove',
+				`Styrene in ${shell.name} swells a ${build.family} glove: wax the whole back well, or lay a barrier of film first.`
+			)
+		);
+	}
+	if (shell.body === 'liquid' && !reinforcement && shell.family !== 'plaster') {
+		found.push(
+			problem(
+				'warn',
+				'shell-unreinforced',
+				`${shell.name} is a laminating resin; without cloth or strand it cracks at the first wedge.`
+			)
+		);
+	}
+	return found;
+}
+
+function castingProblems({ detail, build, casting }: ChosenSheets): PairProblem[] {
+	const face = detail ?? build;
+	const found: PairProblem[] = [];
+	if (isSilicone(face) && isSilicone(casting)) {
+		found.push(
+			problem(
+				'refuse',
+				'casting-bonds',
+				`${casting.name} bonds to a silicone glove: the first part would never come out.`
+			)
+		);
+	}
+	if (casting.inhibitedBy.includes(face.family)) {
+		found.push(
+			problem(
+				'refuse',
+				'casting-inhibited',
+				`${casting.name} does not cure against a ${face.family} glove.`
+			)
+		);
+	}
+	if (face.family === 'urethane' && casting.family === 'polyester') {
+		found.push(
+			problem(
+				'warn',
+				'casting-attacks',
+				`Styrene in ${casting.name} swells a urethane glove, which shortens its life; a silicone glove stands it better.`
+			)
+		);
+	}
+	if (!isSilicone(face) && casting.needsRelease) {
+		found.push(
+			problem(
+				'warn',
+				'casting-release',
+				`${casting.name} sticks to a ${face.family} glove: release it before every pour.`
+			)
+		);
+	}
+	return found;
+}
+
+function sealerProblems(pattern: PatternFace, { sealer }: ChosenSheets): PairProblem[] {
+	return pattern.porosity === 'porous' && !sealer
+		? [
+				problem(
+					'refuse',
+					'unsealed',
+					`The ${pattern.material} pattern is porous and no sealer is chosen: the first coat would soak in and lock.`
+				)
+			]
+		: [];
+}
