@@ -1,0 +1,172 @@
+import { castingMassG } from '../../src/lib/core/laws/casting';
+import { stackCentroid, tippingDeg, turnedOver } from '../../src/lib/core/laws/centroid';
+import { BOUND_WATER_FRACTION, plasterMix } from '../../src/lib/core/laws/plaster';
+import { processEstimates } from '../../src/lib/core/laws/process-estimate';
+import {
+	linearFromVolumeFraction,
+	linearShrinkageFraction,
+	patternSizeMm,
+	volumeShrinkageFraction
+} from '../../src/lib/core/laws/shrinkage';
+import { outsideCase } from './outside-case';
+
+outsideCase({
+	what: 'water that hemihydrate binds',
+	source: 'stoichiometry, 18.6 % in the gypsum literature (from memory)',
+	unit: 'fraction',
+	expected: 0.186,
+	got: BOUND_WATER_FRACTION,
+	tolerance: 0.0005
+});
+// Water : plaster, slurry g/mL, mL a kilogram, dry g/mL.
+const MIXES: [number, number, number, number][] = [
+	[0.4, 1.7943, 780.2, 1.5203],
+	[0.6, 1.6323, 980.2, 1.2101],
+	[0.7, 1.5737, 1080.2, 1.0981],
+	[0.8, 1.5251, 1180.2, 1.005],
+	[1, 1.449, 1380.2, 0.8594]
+];
+const VOLUMES = 'volumes added, hemihydrate 2.63 g/mL, worked by hand';
+for (const [waterRatio, slurry, yieldMl, dry] of MIXES) {
+	const mix = () => plasterMix({ volumeMl: 1000, waterRatio });
+	outsideCase({
+		what: `slurry at ${waterRatio} water to plaster`,
+		source: VOLUMES,
+		unit: 'g/mL',
+		expected: slurry,
+		got: () => mix().slurryGPerMl,
+		tolerance: 5e-5
+	});
+	outsideCase({
+		what: `yield at ${waterRatio} water to plaster`,
+		source: VOLUMES,
+		unit: 'mL/kg',
+		expected: yieldMl,
+		got: () => mix().yieldMlPerKg,
+		tolerance: 0.05
+	});
+	outsideCase({
+		what: `dry density at ${waterRatio} water to plaster`,
+		source: VOLUMES,
+		unit: 'g/mL',
+		expected: dry,
+		got: () => mix().dryGPerMl,
+		tolerance: 1e-4
+	});
+}
+outsideCase({
+	what: 'plaster for 10 L at 0.70',
+	source: VOLUMES,
+	unit: 'g',
+	expected: 9257,
+	got: () => plasterMix({ volumeMl: 10_000, waterRatio: 0.7 }).plasterG,
+	tolerance: 1
+});
+
+outsideCase({
+	what: 'shrinkage of a bar, 254.00 to 253.49 mm',
+	source: 'ASTM D2566 definition, worked by hand',
+	unit: '%',
+	expected: 0.2008,
+	got: () => 100 * linearShrinkageFraction({ beforeMm: 254, afterMm: 253.49 }),
+	tolerance: 5e-5
+});
+outsideCase({
+	what: 'pattern for a 1000 mm part of that material',
+	source: 'ASTM D2566 definition, worked by hand',
+	unit: 'mm',
+	expected: 1002.012,
+	got: () => {
+		const likely = linearShrinkageFraction({ beforeMm: 254, afterMm: 253.49 });
+		return patternSizeMm({ partMm: 1000, stages: [{ low: likely, likely, high: likely }] });
+	},
+	tolerance: 5e-4
+});
+for (const [volume, linear] of [
+	[1, 0.3345],
+	[3, 1.0102]
+] as const) {
+	outsideCase({
+		what: `linear shrinkage with ${volume} % by volume`,
+		source: 'geometric similarity, worked by hand',
+		unit: '%',
+		expected: linear,
+		got: () => 100 * linearFromVolumeFraction(volume / 100),
+		tolerance: 5e-5
+	});
+}
+outsideCase({
+	what: 'volume shrinkage with 0.30 % linear',
+	source: 'geometric similarity, worked by hand',
+	unit: '%',
+	expected: 0.8973,
+	got: () => 100 * volumeShrinkageFraction(0.003),
+	tolerance: 5e-5
+});
+
+outsideCase({
+	what: 'a liter of water at 4 °C',
+	source: 'SI definition of the kilogram until 1889, 1 kg within 28 mg (from memory)',
+	unit: 'g',
+	expected: 1000,
+	got: () => castingMassG({ volumeMl: 1000, densityGPerMl: 0.999972 }),
+	tolerance: 0.03
+});
+
+// An L of two equal squares: a textbook composite body.
+const ELL = [
+	{ massG: 100, xMm: 50, yMm: 50, zMm: 10 },
+	{ massG: 100, xMm: 150, yMm: 50, zMm: 10 },
+	{ massG: 100, xMm: 50, yMm: 150, zMm: 10 }
+];
+outsideCase({
+	what: 'center of an L of three equal squares, 100 mm each',
+	source: 'composite bodies, any text of statics: 5/6 of a side',
+	unit: 'mm',
+	expected: 250 / 3,
+	got: () => stackCentroid(ELL).xMm,
+	tolerance: 1e-9
+});
+outsideCase({
+	what: 'its height after turning a 40 mm stack over',
+	source: 'half a turn, any text of mechanics',
+	unit: 'mm',
+	expected: 30,
+	got: () => turnedOver(stackCentroid(ELL), { depthMm: 200, heightMm: 40 }).zMm,
+	tolerance: 1e-9
+});
+outsideCase({
+	what: 'tipping angle of a cube',
+	source: 'statics, any text of mechanics',
+	unit: 'deg',
+	expected: 45,
+	got: () => tippingDeg({ edgeMm: 50, heightMm: 50 }),
+	tolerance: 1e-9
+});
+
+outsideCase({
+	what: 'rubber in a block round a box 200 × 150 × 100 mm, 25 mm all round and above',
+	source: 'mensuration, worked by hand: 250 · 200 · 125 − 200 · 150 · 100 mm³',
+	unit: 'mL',
+	expected: 3250,
+	got: () =>
+		processEstimates(
+			{ lengthMm: 200, widthMm: 150, heightMm: 100, areaCm2: 1000, volumeMl: 3000 },
+			{
+				gloveMm: 8,
+				gloveExtraFraction: 0.2,
+				shellMm: 10,
+				blockGapMm: 25,
+				layerMm: 12,
+				layerExtraFraction: 0.1,
+				brushRubberGPerMl: 1.1,
+				pourRubberGPerMl: 1.1,
+				shellGPerMl: 1.6,
+				brushRubberPricePerKg: 20,
+				pourRubberPricePerKg: 18,
+				shellPricePerKg: 8,
+				ratePricePerH: 40
+			}
+		).find((way) => way.process === 'solid block')?.rubberMl ?? NaN,
+	tolerance: 1e-6
+});
