@@ -1,21 +1,30 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Plugin } from 'vite';
-import { readLibrary } from '../src/lib/core/content/library';
+import { join, resolve } from 'node:path';
+import { runnerImport, type Plugin } from 'vite';
 
-function markdownFiles(root: string): Record<string, string> {
-	const names = readdirSync(join(root, 'content'), { recursive: true, encoding: 'utf8' });
+type Reader = Pick<typeof import('../src/lib/core/content/library'), 'readLibrary'>;
+
+function markdownFiles(folder: string): Record<string, string> {
+	const names = readdirSync(folder, { recursive: true, encoding: 'utf8' });
 	return Object.fromEntries(
 		names
 			.filter((name) => name.endsWith('.md'))
-			.map((name) => `content/${name}`.replaceAll('\\', '/'))
-			.map((path) => [path, readFileSync(join(root, path), 'utf8')])
+			.map((name) => [
+				`content/${name.replaceAll('\\', '/')}`,
+				readFileSync(join(folder, name), 'utf8')
+			])
 	);
 }
 
-/** @throws Error that lists what is wrong with the files in `content/` below `root` */
-export function checkContent(root: string): void {
-	readLibrary(markdownFiles(root));
+/**
+ * Checks all Markdown of a content folder with the parser of the project at `root`.
+ *
+ * @throws Error that lists every problem: file, field, reason
+ */
+export async function checkContent(root: string, folder = join(root, 'content')): Promise<void> {
+	// Loaded only now, so that reading the Vite config does not pull in the whole parser.
+	const { module } = await runnerImport<Reader>(resolve(root, 'src/lib/core/content/library.ts'));
+	module.readLibrary(markdownFiles(folder));
 }
 
 /** Fails a build when a file in content/ is broken, and names the file, the field and the reason. */
@@ -27,8 +36,6 @@ export function contentCheck(): Plugin {
 		configResolved(config) {
 			root = config.root;
 		},
-		buildStart() {
-			checkContent(root);
-		}
+		buildStart: () => checkContent(root)
 	};
 }

@@ -5,7 +5,7 @@ import type { Db } from './database';
 import { isWellFormed } from './well-formed';
 import { insertEvent, type StoredEvent } from './event-rows';
 import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
-import { extend, isDamaged, type JobFile } from './job-file';
+import { isDamaged, type JobFile } from './job-file';
 import { publishAppended } from './live';
 
 export interface Append {
@@ -69,7 +69,7 @@ export async function appendEvent(db: Db, append: Append): Promise<AppendResult>
 interface Judged {
 	result: AppendResult;
 	/** The job with the event on it, for the cache once it is committed. */
-	job?: JobFile | null;
+	job?: JobFile;
 }
 
 async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> {
@@ -92,7 +92,14 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 
 	const stored = sealEvent({ jobId, seq, id, recordedAt, event, prevHash: job.headHash });
 	await insertEvent(trx, stored);
-	return { result: { status: 'appended', stored }, job: extend(job, [stored]) };
+	const grown = {
+		...job,
+		log: [...job.log, stored],
+		state: step.state,
+		headSeq: seq,
+		headHash: stored.hash
+	};
+	return { result: { status: 'appended', stored }, job: grown };
 }
 
 /** What to answer when the id was used before. */

@@ -48,7 +48,8 @@ export async function readJobFile(
 	if (known) {
 		const news = await readEvents(db, id, known.headSeq);
 		if (news.length === 0) return known;
-		return extend(known, news) ?? readJobFile(db, id);
+		const grown = extend(known, news);
+		return typeof grown === 'string' ? readJobFile(db, id) : grown;
 	}
 	const row = await db.selectFrom('job').selectAll().where('id', '=', id).executeTakeFirst();
 	if (!row) return null;
@@ -83,16 +84,18 @@ export async function readJobFile(
 		state: opened
 	};
 	const file = extend(start, log.slice(1));
-	return file ?? damaged('The log holds an act that this version does not take.');
+	return typeof file === 'string' ? damaged(file) : file;
 }
 
-/** The job with more events on it, or null when they do not follow or are not taken. */
-export function extend(file: JobFile, news: readonly StoredEvent[]): JobFile | null {
+/** The job with more events on it, or why they do not go on it. */
+export function extend(file: JobFile, news: readonly StoredEvent[]): JobFile | string {
 	let { state, headHash, headSeq } = file;
 	for (const stored of news) {
-		if (stored.seq !== headSeq + 1 || stored.prevHash !== headHash) return null;
+		if (stored.seq !== headSeq + 1 || stored.prevHash !== headHash) {
+			return `Event ${stored.seq} does not follow event ${headSeq}.`;
+		}
 		const step = advance(state, stored);
-		if (!step.ok) return null;
+		if (!step.ok) return `Event ${stored.seq} is not taken: ${step.reason}.`;
 		state = step.state;
 		headHash = stored.hash;
 		headSeq = stored.seq;

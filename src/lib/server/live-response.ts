@@ -5,22 +5,21 @@ const BEAT_MS = 15_000;
 const RETRY_MS = 2000;
 
 /**
- * A stream of server-sent events, one for each append that `pick` lets through, with `first` at once,
- * so that whoever was away catches up. Source: WHATWG HTML, server-sent events.
+ * A stream of server-sent events, one for each append that `pick` lets through, with what
+ * `first` finds at once, so that whoever was away catches up. Source: WHATWG HTML, server-sent events.
  */
 export function liveResponse(
 	pick: (appended: Appended) => object | null,
-	first: object | null
+	first?: () => Promise<object>
 ): Response {
 	let stop = () => {};
 	const stream = new ReadableStream<Uint8Array>({
-		start(controller) {
+		async start(controller) {
 			const encoder = new TextEncoder();
 			const send = (text: string) => controller.enqueue(encoder.encode(text));
 			const message = (data: object) => send(`data: ${JSON.stringify(data)}\n\n`);
 
 			send(`retry: ${RETRY_MS}\n\n`);
-			if (first) message(first);
 			const beat = setInterval(() => send(': still here\n\n'), BEAT_MS);
 			const offAppended = onAppended((appended) => {
 				const data = pick(appended);
@@ -35,6 +34,8 @@ export function liveResponse(
 				offAppended();
 				offClosing();
 			};
+			// Read after listening has begun, so that nothing falls between.
+			if (first) message(await first());
 		},
 		cancel: () => stop()
 	});

@@ -1,0 +1,28 @@
+import { z } from 'zod';
+import { planInputsSchema } from '$lib/core/plan/inputs';
+
+const id = z.string().regex(/^[\w-]{8,60}$/, '8 to 60 letters, digits, "_" or "-"; a UUID will do');
+const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in 64 lower-case hex digits');
+
+export const newSessionSchema = z.strictObject({
+	personId: z.string().min(1).max(60),
+	pin: z.string().max(20)
+});
+
+export const newJobSchema = z.strictObject({
+	id: id.optional().describe('Chosen by the sender; sent twice, it opens one job'),
+	inputs: planInputsSchema,
+	planHash: hash.describe('Of the plan as it was shown, so that nobody accepts another one')
+});
+
+export const newEventSchema = z.strictObject({
+	id: id.describe('Chosen by the sender; sent twice, it is one act'),
+	seq: z.number().int().min(2).max(1_000_000).describe('Last number seen in the log, plus one'),
+	event: z
+		.looseObject({ type: z.string().max(60) })
+		.describe('An act without "by"; without "at" it is done at this moment')
+});
+
+export const afterSchema = z.strictObject({
+	after: z.coerce.number({ error: 'a whole number from 0' }).int().min(0)
+});

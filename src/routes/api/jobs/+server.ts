@@ -1,0 +1,36 @@
+import { json } from '@sveltejs/kit';
+import { planHash } from '$lib/core/plan/plan-hash';
+import { jobSummary } from '$lib/core/process/summary';
+import { api, personOf, readJson } from '$lib/server/api';
+import { newJobSchema } from '$lib/server/api-schemas';
+import { now } from '$lib/server/clock';
+import { contentHashes } from '$lib/server/content-hashes';
+import { createJob, listJobs } from '$lib/server/jobs.repository';
+import { acceptablePlan } from '$lib/server/plan-or-problem';
+
+export const GET = api(async ({ locals }) => {
+	const lines = await listJobs(locals.db);
+	return json({
+		jobs: lines.map(({ id, openedAt, headSeq, title, state, damage }) => ({
+			id,
+			openedAt,
+			headSeq,
+			title,
+			damage,
+			summary: state && jobSummary(state)
+		}))
+	});
+});
+
+export const POST = api(async ({ locals, request }) => {
+	const { id: wanted, inputs, planHash: seen } = await readJson(request, newJobSchema);
+	const plan = acceptablePlan(inputs, seen);
+	const id = await createJob(locals.db, {
+		...(wanted ? { id: wanted } : {}),
+		plan,
+		by: personOf(locals).id,
+		at: now(),
+		content: contentHashes()
+	});
+	return json({ id, planHash: planHash(plan) }, { status: 201 });
+});

@@ -1,0 +1,23 @@
+import { json } from '@sveltejs/kit';
+import { benchStep } from '$lib/core/process/bench-step';
+import { jobSummary } from '$lib/core/process/summary';
+import { api, noSuchJob } from '$lib/server/api';
+import { getJob } from '$lib/server/jobs.repository';
+import type { RequestEvent } from './$types';
+
+export const GET = api<RequestEvent>(async ({ locals, params }) => {
+	const job = await getJob(locals.db, params.id);
+	if (!job) throw noSuchJob(params.id);
+	const { id, openedAt, plan, planHash, log, headSeq, headHash, state } = job;
+	return json({
+		id,
+		openedAt,
+		plan,
+		planHash,
+		log,
+		headSeq,
+		headHash,
+		summary: jobSummary(state),
+		step: benchStep(state)
+	});
+});

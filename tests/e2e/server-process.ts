@@ -1,0 +1,70 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
+import { createServer } from 'node:net';
+import { fileURLToPath } from 'node:url';
+
+const script = fileURLToPath(new URL('../../scripts/serve.mjs', import.meta.url));
+
+export interface ServerOptions {
+	port: number;
+	dataDir: string;
+	clockFile: string;
+}
+
+/** The built app in a process of its own, on this machine only. */
+export class ServerProcess {
+	readonly url: string;
+	readonly #options: ServerOptions;
+	#child: ChildProcess | null = null;
+
+	constructor(options: ServerOptions) {
+		this.#options = options;
+		this.url = `http://localhost:${options.port}`;
+	}
+
+	/** Starts it and waits till it answers. @throws Error with what it said when it does not start */
+	async start(): Promise<void> {
+		const { port, dataDir, clockFile } = this.#options;
+		const child = spawn(process.execPath, [script], {
+			env: {
+				...process.env,
+				PORT: String(port),
+				HOST: 'localhost',
+				GLOVEWRIGHT_DATA: dataDir,
+				GLOVEWRIGHT_CLOCK_OFFSET_FILE: clockFile
+			},
+			stdio: ['ignore', 'pipe', 'pipe']
+		});
+		this.#child = child;
+		let said = '';
+		await new Promise<void>((resolve, reject) => {
+			const hear = (chunk: Buffer) => {
+				said += chunk;
+				if (said.includes('is running at')) resolve();
+			};
+			child.stdout.on('data', hear);
+			child.stderr.on('data', hear);
+			child.once('exit', (code) => reject(new Error(`the server ended with ${code}: ${said}`)));
+		});
+	}
+
+	/** Ends it with a signal and waits till it is gone. */
+	async end(signal: 'SIGTERM' | 'SIGKILL'): Promise<void> {
+		const child = this.#child;
+		this.#child = null;
+		if (!child || child.exitCode !== null || child.signalCode !== null) return;
+		child.kill(signal);
+		await once(child, 'exit');
+	}
+}
+
+/** A port nobody uses at this moment. */
+export async function freePort(): Promise<number> {
+	const probe = createServer().listen(0, 'localhost');
+	await once(probe, 'listening');
+	const address = probe.address();
+	probe.close();
+	await once(probe, 'close');
+	if (address === null || typeof address === 'string') throw new Error('no port was given');
+	return address.port;
+}

@@ -1,0 +1,30 @@
+import { defineConfig, devices } from '@playwright/test';
+import { findChromium } from '../scripts/find-chromium.mjs';
+
+export default defineConfig({
+	testDir: 'e2e',
+	outputDir: '../test-results',
+	workers: 2,
+	retries: 0,
+	timeout: 120_000,
+	expect: { timeout: 10_000 },
+	reporter: 'list',
+	use: {
+		...devices['Desktop Chrome'],
+		locale: 'en-US',
+		timezoneId: 'America/Chicago',
+		trace: 'retain-on-failure',
+		launchOptions: {
+			executablePath: findChromium() ?? '/usr/bin/chromium',
+			args: [
+				'--no-sandbox',
+				'--disable-gpu',
+				'--disable-quic',
+				'--no-first-run',
+				'--disable-background-networking',
+				'--disable-component-update',
+				'--disable-sync'
+			]
+		}
+	}
+});
