@@ -41,7 +41,7 @@ export function cupActs(context: ProcessContext): RehearsedAct[] {
 		const { brushingGPerMin, pastingGPerMin } = context.plan.inputs.shop;
 		const paceGPerMin = context.phase === 'shell' ? pastingGPerMin : brushingGPerMin;
 		const layS = Math.min((massG / paceGPerMin) * 60, IN_TIME_FRACTION * batch.workingS);
-		return [act({ type: 'cup.applied' }, Math.max(20, layS))];
+		return [act({ type: 'cup.applied' }, Math.round(Math.max(20, layS)))];
 	}
 	if (cup) return [act({ type: 'cup.mixed' }, batch.mixS)];
 	return context.cupsLaid >= batch.cups.length

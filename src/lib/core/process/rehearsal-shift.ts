@@ -3,6 +3,8 @@ import type { Shop } from '../plan/shop';
 import type { ProcessContext } from './context';
 import { addSeconds, secondsBetween } from './instant';
 
+type Hours = Pick<Shop, 'zone' | 'shifts'>;
+
 interface Span {
 	fromAt: string;
 	toAt: string;
@@ -12,23 +14,30 @@ interface Span {
 const DAYS_AHEAD = 8;
 /** From coming in to the first act. */
 const SETTLE_S = 600;
+/** A shift this young is begun, however long the work will take. */
+const FRESH_S = 3600;
 
-function shiftsFrom(shop: Pick<Shop, 'zone' | 'shifts'>, at: string): Span[] {
-	const day = Temporal.Instant.from(at).toZonedDateTimeISO(shop.zone).toPlainDate();
-	const days = Array.from({ length: DAYS_AHEAD + 1 }, (_, days) => day.add({ days }));
-	const instant = (date: Temporal.PlainDate, time: string) =>
-		addSeconds(
-			date.toZonedDateTime({ timeZone: shop.zone, plainTime: time }).toInstant().toString(),
-			0
-		);
-	return days
-		.flatMap((date) =>
-			shop.shifts
-				.filter(({ weekday }) => weekday === date.dayOfWeek)
-				.map(({ from, to }) => ({ fromAt: instant(date, from), toAt: instant(date, to) }))
-		)
-		.filter(({ toAt }) => secondsBetween(at, toAt) > 0)
-		.sort((a, b) => secondsBetween(b.fromAt, a.fromAt));
+/** The shifts of one day of the shop's calendar, earliest first. */
+function shiftsOf({ zone, shifts }: Hours, date: Temporal.PlainDate): Span[] {
+	const instant = (time: string) => {
+		const zoned = date.toZonedDateTime({ timeZone: zone, plainTime: time });
+		return addSeconds(zoned.toInstant().toString(), 0);
+	};
+	return shifts
+		.filter(({ weekday }) => weekday === date.dayOfWeek)
+		.sort((a, b) => a.from.localeCompare(b.from))
+		.map(({ from, to }) => ({ fromAt: instant(from), toAt: instant(to) }));
+}
+
+/** Shifts not over at `at`, in order; a day is worked out once. */
+function* shiftsFrom(hours: Hours, known: Map<string, Span[]>, at: string): Generator<Span> {
+	const today = Temporal.Instant.from(at).toZonedDateTimeISO(hours.zone).toPlainDate();
+	for (let days = 0; days <= DAYS_AHEAD; days++) {
+		const date = today.add({ days });
+		const spans = known.get(date.toString()) ?? shiftsOf(hours, date);
+		known.set(date.toString(), spans);
+		for (const span of spans) if (secondsBetween(at, span.toAt) > 0) yield span;
+	}
 }
 
 /** Hands-on and waiting time of the coats or the shell that are about to begin, seconds. */
@@ -51,15 +60,16 @@ function aheadS({ phase, plan }: ProcessContext): number {
  * When the crew begins an act that need not be done at once: within a shift, and a run of coats only
  * when the shift leaves time for it or has just begun.
  */
-export function withinShifts(shop: Pick<Shop, 'zone' | 'shifts'>) {
+export function withinShifts(hours: Hours) {
+	const known = new Map<string, Span[]>();
 	return (at: string, context: ProcessContext): string => {
 		const needS = aheadS(context);
-		const found = shiftsFrom(shop, at).find(({ fromAt, toAt }) => {
-			const beginAt = secondsBetween(fromAt, at) > 0 ? at : fromAt;
-			const isFresh = secondsBetween(fromAt, beginAt) < 3600;
-			return isFresh || secondsBetween(beginAt, toAt) >= needS;
-		});
-		if (!found || secondsBetween(found.fromAt, at) >= 0) return at;
-		return addSeconds(found.fromAt, SETTLE_S);
+		for (const { fromAt, toAt } of shiftsFrom(hours, known, at)) {
+			const isOn = secondsBetween(fromAt, at) >= 0;
+			const isFresh = !isOn || secondsBetween(fromAt, at) < FRESH_S;
+			if (!isFresh && secondsBetween(at, toAt) < needS) continue;
+			return isOn ? at : addSeconds(fromAt, SETTLE_S);
+		}
+		return at;
 	};
 }

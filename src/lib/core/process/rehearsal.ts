@@ -64,9 +64,9 @@ function carefulActs(c: ProcessContext, { crew, content = {} }: RehearsalOptions
 
 /** Nothing runs out: the crew may go home before the next act. */
 function mayRest({ phase, coatIndex, roundIndex, laidG, cup }: ProcessContext): boolean {
-	if (laidG > 0 || cup) return false;
-	if (phase === 'detail' || phase === 'build') return coatIndex === 0;
-	return phase !== 'shell' || roundIndex === 0;
+	const isCoating = phase === 'detail' || phase === 'build';
+	if (!isCoating && phase !== 'shell') return true;
+	return laidG === 0 && cup === null && (isCoating ? coatIndex : roundIndex) === 0;
 }
 
 function isReached(until: RehearsalOptions['until'], context: ProcessContext): boolean {
