@@ -1,6 +1,6 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
-import { contentCheck } from './scripts/content-plugin';
+import { contentCheck } from './scripts/content-plugin.ts';
 
 export default defineConfig({
 	plugins: [contentCheck(), sveltekit()],

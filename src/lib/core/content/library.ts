@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { parseDocument, type Document } from './parse-document';
+import { nameOf, parseDocument, type Document } from './parse-document';
 import {
 	briefingSchema,
 	cautionSchema,
@@ -72,8 +72,9 @@ function readCollection<S extends z.ZodType<object>>(
 		paths.set(slug, path);
 		found.set(slug, document);
 	}
-	for (const slug of required.filter((slug) => !paths.has(slug))) {
-		problems.push(`content/${folder}/NN-${slug}.md: missing or unreadable, but a job links to it`);
+	const present = inFolder.map((path) => attempt([], () => nameOf(path).slug));
+	for (const slug of required.filter((slug) => !present.includes(slug))) {
+		problems.push(`content/${folder}/NN-${slug}.md: missing, but a job links to it`);
 	}
 	return found;
 }
