@@ -1,0 +1,147 @@
+import { batchAtWork, type ProcessContext } from './context';
+import { cupDeviationFraction } from './cup-check';
+import type { EventOf, LoggedEvent } from './events';
+import { secondsBetween } from './instant';
+import { advance, contextOf, openJob, type JobState } from './job';
+import { nextCup } from './next-cup';
+
+export interface AsBuiltCup {
+	/** 1-based place among the cups of its coat or round, those set aside not counted. */
+	number: number;
+	by: string;
+	weighedAt: string;
+	/** In pouring order; `targetG` as the scale was to show it. */
+	parts: Array<{ part: string; targetG: number; actualG: number; lot: string }>;
+	/** Off its ratio when it was last weighed; null when a part was missing. */
+	deviationFraction: number | null;
+	/** Weighed again before mixing, to put it back on ratio. */
+	corrected: boolean;
+	mixedAt: string | null;
+	laidAt: string | null;
+	/** From the end of mixing till it was laid, and how long it may take. */
+	workedS: number | null;
+	workingS: number;
+	/** Why it was set aside, when it was not laid. */
+	discarded: string | null;
+}
+
+/** One coat of the glove or one round of the shell, as laid. */
+export interface AsBuiltSection {
+	id: string;
+	kind: 'detail' | 'build' | 'shell';
+	title: string;
+	materialName: string;
+	/** 2 when it was laid again, after a trouble or a send-back. */
+	attempt: number;
+	plannedG: number;
+	laidG: number;
+	/** Planned thickness of a coat; a shell round has none of its own. */
+	thicknessMm: number | null;
+	toleranceFraction: number;
+	cups: AsBuiltCup[];
+	finishedAt: string | null;
+	shortReason: string | null;
+}
+
+/** Every coat and round begun, with its cups, from the entries that count. */
+export function batchesLaid(state: JobState): AsBuiltSection[] {
+	const [first, ...rest] = state.effective;
+	if (!first) return [];
+	const sections: AsBuiltSection[] = [];
+	let before = openJob(contextOf(state).plan, first);
+	let isBroken = true;
+	for (const logged of rest) {
+		const { event } = logged;
+		if (event.type === 'cup.weighed') weigh(sections, contextOf(before), event, isBroken);
+		isBroken = event.type === 'cup.weighed' ? false : isBroken || begunAnew(logged);
+		note(sections, logged);
+		const next = advance(before, logged);
+		if (!next.ok) throw new Error(`event ${logged.seq} (${event.type}): ${next.reason}`);
+		before = next.state;
+	}
+	return sections;
+}
+
+/** After such an entry a coat of the same name is another coat. */
+function begunAnew({ event }: LoggedEvent): boolean {
+	return (
+		event.type === 'hold.sentBack' ||
+		(event.type === 'trouble.mended' && event.wayBack !== 'resume')
+	);
+}
+
+function weigh(
+	sections: AsBuiltSection[],
+	c: ProcessContext,
+	event: EventOf<'cup.weighed'>,
+	isBroken: boolean
+): void {
+	const batch = batchAtWork(c);
+	if (!batch) return;
+	let section = sections.at(-1);
+	if (!section || isBroken || section.id !== batch.id) {
+		section = {
+			id: batch.id,
+			kind: 'kind' in batch ? batch.kind : 'shell',
+			title: batch.title,
+			materialName: batch.materialName,
+			attempt: 1 + sections.filter(({ id }) => id === batch.id).length,
+			plannedG: batch.massG,
+			laidG: 0,
+			thicknessMm: 'thicknessMm' in batch ? batch.thicknessMm : null,
+			toleranceFraction: batch.toleranceFraction,
+			cups: [],
+			finishedAt: null,
+			shortReason: null
+		};
+		sections.push(section);
+	}
+	const open = openCup(section);
+	const targets = nextCup(c)?.cup.parts ?? batch.cups[0]?.parts ?? [];
+	const cup: AsBuiltCup = {
+		number: 1 + section.cups.filter(({ laidAt }) => laidAt !== null).length,
+		by: event.by,
+		weighedAt: event.at,
+		parts: targets.map(({ part, massG }) => ({
+			part,
+			targetG: massG,
+			actualG: event.massesG[part] ?? 0,
+			lot: event.lots[part] ?? ''
+		})),
+		deviationFraction: cupDeviationFraction(batch, event.massesG),
+		corrected: open !== undefined,
+		mixedAt: null,
+		laidAt: null,
+		workedS: null,
+		workingS: batch.workingS,
+		discarded: null
+	};
+	if (open) section.cups.pop();
+	section.cups.push(cup);
+}
+
+function openCup(section: AsBuiltSection | undefined): AsBuiltCup | undefined {
+	const cup = section?.cups.at(-1);
+	return cup && cup.laidAt === null && cup.discarded === null ? cup : undefined;
+}
+
+function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
+	const section = sections.at(-1);
+	const cup = openCup(section);
+	if (!section) return;
+	if (event.type === 'cup.mixed' && cup) cup.mixedAt = event.at;
+	if (event.type === 'cup.applied' && cup) {
+		cup.laidAt = event.at;
+		cup.workedS = cup.mixedAt === null ? null : secondsBetween(cup.mixedAt, event.at);
+		section.laidG += cup.parts.reduce((sum, { actualG }) => sum + actualG, 0);
+	}
+	if (event.type === 'cup.discarded' && cup) cup.discarded = event.reason;
+	if (event.type === 'surface.abraded' && cup) cup.discarded = 'The recoat window had closed.';
+	if (event.type === 'trouble.mended' && event.wayBack !== 'resume' && cup) {
+		cup.discarded = 'Work began anew after a trouble.';
+	}
+	if (event.type === 'coat.finished') {
+		section.finishedAt = event.at;
+		section.shortReason = event.shortReason ?? null;
+	}
+}

@@ -1,0 +1,88 @@
+import { coatAtWork, type ProcessContext } from './context';
+import type { LoggedEvent } from './events';
+import { secondsBetween } from './instant';
+import { advance, contextOf, openJob, type JobState } from './job';
+
+/** A wait as kept: from the act that began it to the test that ended it. */
+export interface AsBuiltWait {
+	what: string;
+	/** Not before this long. */
+	plannedS: number;
+	actualS: number;
+	/** Until when at the latest, counted from the same start; null when there is no window. */
+	closesS: number | null;
+	startedAt: string;
+	endedAt: string;
+}
+
+/** The waits that ended with a passed test, in order. */
+export function waitsKept(state: JobState): AsBuiltWait[] {
+	const [first, ...rest] = state.effective;
+	if (!first) return [];
+	const waits: AsBuiltWait[] = [];
+	let before = openJob(contextOf(state).plan, first);
+	for (const logged of rest) {
+		const next = advance(before, logged);
+		if (!next.ok) throw new Error(`event ${logged.seq}: ${next.reason}`);
+		const wait = endedBy(logged, contextOf(before), contextOf(next.state));
+		if (wait) waits.push(wait);
+		before = next.state;
+	}
+	return waits;
+}
+
+function endedBy(
+	{ event }: LoggedEvent,
+	c: ProcessContext,
+	after: ProcessContext
+): AsBuiltWait | null {
+	const { plan } = c;
+	const wait = (
+		what: string,
+		startedAt: string | null,
+		plannedS: number,
+		closesS: number | null = null
+	): AsBuiltWait | null =>
+		startedAt === null
+			? null
+			: {
+					what,
+					plannedS,
+					actualS: secondsBetween(startedAt, event.at),
+					closesS,
+					startedAt,
+					endedAt: event.at
+				};
+
+	switch (event.type) {
+		case 'wax.buffed':
+			return wait(`Wax, coat ${c.waxCoats + 1}: haze`, c.waitSinceAt, plan.release.waxHazeS);
+		case 'film.dried':
+			return wait(`Film, pass ${c.filmPasses + 1}: dry`, c.waitSinceAt, plan.release.filmDryS);
+		case 'coat.brushedBack': {
+			const coat = coatAtWork(c);
+			return wait(`${coat?.title ?? 'Coat'}: brush back`, c.finishedAt, coat?.brushBackS ?? 0);
+		}
+		case 'tack.tested': {
+			const coat = coatAtWork(c);
+			const isPassed = event.result !== 'wet' && after.tackPassed && !c.tackPassed;
+			if (!coat || !isPassed || c.laidG === 0) return null;
+			return wait(
+				`${coat.title}: fingertip test`,
+				c.finishedAt,
+				coat.tackTestS,
+				coat.windowClosesS
+			);
+		}
+		case 'glove.tested':
+			return after.phase === c.phase
+				? null
+				: wait('Glove cure', c.finishedAt, plan.gloveCure.testS);
+		case 'shell.tested':
+			return event.result === 'hard'
+				? wait('Shell cure', c.finishedAt, plan.shellCure.testS)
+				: null;
+		default:
+			return null;
+	}
+}
