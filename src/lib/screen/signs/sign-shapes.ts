@@ -1,5 +1,5 @@
 /** Kind of sign by its outline and safety color, as ISO 3864-1 sets them. */
-export type SignKind = 'mandatory' | 'warning' | 'prohibition' | 'safe';
+export type SignKind = 'mandatory' | 'warning' | 'prohibition' | 'safe' | 'fire';
 
 /** One stroke or area of a symbol; `cut` shows the sign's ground through it. */
 export interface SignMark {
@@ -25,7 +25,7 @@ const HEAD = 'M50 21C67 21 73 32 73 48C73 66 62 80 50 80C38 80 27 66 27 48C27 32
 
 /**
  * Our own simple drawings for meanings registered in ISO 7010, inside the geometry of ISO 3864-1.
- * Numbers and meanings from memory.
+ * Numbers and meanings: ISO 7010:2019, as listed in public catalogues of the registered signs.
  */
 export const SIGNS = {
 	M002: {
@@ -122,6 +122,16 @@ export const SIGNS = {
 			{ d: circle(50, 64, 4.5), as: 'area' }
 		]
 	},
+	M026: {
+		kind: 'mandatory',
+		title: 'Use a protective apron',
+		marks: [
+			{ d: 'M40 35C40 17 60 17 60 35M28 56L18 51M72 56L82 51', as: 'line', w: 4.5 },
+			{ d: 'M38 33H62V47L72 54V84H28V54L38 47Z', as: 'area' },
+			{ d: 'M38 62H62V73H38Z', as: 'cut-line', w: 2.5 }
+		]
+	},
+	P001: { kind: 'prohibition', title: 'General prohibition', marks: [] },
 	P002: {
 		kind: 'prohibition',
 		title: 'No smoking',
@@ -153,6 +163,16 @@ export const SIGNS = {
 		marks: [
 			{ d: 'M44.5 34H55.5L53 63H47Z', as: 'area' },
 			{ d: circle(50, 73, 5), as: 'area' }
+		]
+	},
+	W011: {
+		kind: 'warning',
+		title: 'Slippery surface',
+		marks: [
+			{ d: circle(43, 39, 5.5), as: 'area' },
+			{ d: 'M45 48L54 61', as: 'line', w: 7 },
+			{ d: 'M45 49L33 55M47 50L61 47M54 61L66 57L73 64M54 61L56 72L67 74', as: 'line', w: 4.2 },
+			{ d: 'M24 79H56M62 79H68M73 79H76', as: 'line', w: 4 }
 		]
 	},
 	W016: {
@@ -190,6 +210,15 @@ export const SIGNS = {
 			{ d: 'M30 78H70', as: 'line', w: 6 }
 		]
 	},
+	W022: {
+		kind: 'warning',
+		title: 'Sharp element',
+		marks: [
+			{ d: 'M29 56H44V73H27Z', as: 'area' },
+			{ d: 'M40 60H57M42 66H49M42 70.5H47', as: 'line', w: 5 },
+			{ d: 'M59 59L81 79H66Z', as: 'area' }
+		]
+	},
 	W023: {
 		kind: 'warning',
 		title: 'Corrosive substance',
@@ -209,6 +238,18 @@ export const SIGNS = {
 			{ d: 'M38 60L52 53.5', as: 'line', w: 4.5 }
 		]
 	},
+	W028: {
+		kind: 'warning',
+		title: 'Oxidizing substance',
+		marks: [
+			{ d: circle(50, 67, 9.5), as: 'line', w: 5 },
+			{
+				d: 'M51 27C60 36 62 42 59 50C56 56 44 56 41 50C39 44 45 42 45 36C47 38 48 39 49 40C51 36 51 32 51 27Z',
+				as: 'area'
+			},
+			{ d: 'M34 80H66', as: 'line', w: 4 }
+		]
+	},
 	E003: {
 		kind: 'safe',
 		title: 'First aid',
@@ -225,6 +266,29 @@ export const SIGNS = {
 				as: 'line',
 				w: 5
 			}
+		]
+	},
+	E012: {
+		kind: 'safe',
+		title: 'Safety shower',
+		marks: [
+			{ d: 'M50 10V20M32 23H68', as: 'line', w: 6 },
+			{ d: 'M36 31V37M50 31V36M64 31V37M30 44V50M70 44V50M28 58V64M72 58V64', as: 'line', w: 4.5 },
+			{ d: circle(50, 47, 7), as: 'area' },
+			{ d: 'M42 57H58V72H56V89H51V74H49V89H44V72H42Z', as: 'area' },
+			{ d: 'M41 59L37 71M59 59L63 71', as: 'line', w: 4 }
+		]
+	},
+	F001: {
+		kind: 'fire',
+		title: 'Fire extinguisher',
+		marks: [
+			{ d: 'M40 44C40 38 64 38 64 44V86H40Z', as: 'area' },
+			{ d: 'M48 26H56V40H48Z', as: 'area' },
+			{ d: 'M44 22L68 15M44 27H66', as: 'line', w: 4.5 },
+			{ d: 'M48 31C32 30 29 44 29 60', as: 'line', w: 5 },
+			{ d: 'M25.5 60H32.5L34 71H24Z', as: 'area' },
+			{ d: 'M40 54H64M40 64H64', as: 'cut-line', w: 3 }
 		]
 	}
 } as const satisfies Record<string, Sign>;
