@@ -58,3 +58,8 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 export function troublesIn(phase: PhaseId): TroubleId[] {
 	return (Object.keys(TROUBLES) as TroubleId[]).filter((id) => TROUBLES[id].phases.includes(phase));
 }
+
+/** Phases that some trouble leads back to; no trouble leads forward past a hold point. */
+export const PHASES_BACK: readonly PhaseId[] = PHASE_IDS.filter((phase) =>
+	Object.values(TROUBLES).some(({ waysBack }) => waysBack.includes(phase))
+);

@@ -1,6 +1,6 @@
-import { PHASE_IDS } from '../../content/vocabulary';
 import { firstContext } from '../context';
 import type { RuleName } from '../rules';
+import { PHASES_BACK } from '../troubles';
 import { base, obeys } from './base';
 import { coating, thickness } from './coating';
 import * as finishing from './finishing';
@@ -99,7 +99,7 @@ export const processMachine = base.createMachine({
 						target: '#coating.weighing',
 						actions: 'redoCoat'
 					},
-					...PHASE_IDS.map((to) => ({
+					...PHASES_BACK.map((to) => ({
 						guard: { type: 'obeysAndGoesTo' as const, params: { rules: MEND, to } },
 						target: ENTRY[to],
 						actions: { type: 'goBack' as const, params: { to } }
