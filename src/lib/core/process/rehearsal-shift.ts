@@ -3,7 +3,8 @@ import type { Shop } from '../plan/shop';
 import type { ProcessContext } from './context';
 import { addSeconds, secondsBetween } from './instant';
 
-type Hours = Pick<Shop, 'zone' | 'shifts'>;
+/** A shop's calendar. */
+export type Hours = Pick<Shop, 'zone' | 'shifts'>;
 
 interface Span {
 	fromAt: string;
@@ -72,4 +73,17 @@ export function withinShifts(hours: Hours) {
 		}
 		return at;
 	};
+}
+
+/** The beginning of the shop's last shift that began at or before `at`; `at` itself when there is none. */
+export function lastShiftStart(hours: Hours, at: string): string {
+	const today = Temporal.Instant.from(at).toZonedDateTimeISO(hours.zone).toPlainDate();
+	for (let days = 0; days <= DAYS_AHEAD; days++) {
+		const begun = shiftsOf(hours, today.subtract({ days })).filter(
+			({ fromAt }) => secondsBetween(fromAt, at) >= 0
+		);
+		const last = begun.at(-1);
+		if (last) return addSeconds(last.fromAt, SETTLE_S);
+	}
+	return at;
 }
