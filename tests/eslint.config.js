@@ -36,7 +36,10 @@ const coreWalls = CORE_ORDER.flatMap((folders, level) =>
 					{
 						patterns: [
 							{ group: CORE_FORBIDDEN, message: why.core },
-							{ group: outside.map((other) => `**/${other}/**`), message: why.inward }
+							// The outermost folder may import them all, and the rule takes no empty group.
+							...(outside.length > 0
+								? [{ group: outside.map((other) => `**/${other}/**`), message: why.inward }]
+								: [])
 						]
 					}
 				]
