@@ -64,17 +64,18 @@ export interface Viewer {
 export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 	const c = contextOf(state);
 	const path = statePath(state.snapshot);
-	const row = STEP_TABLE[path];
+	const shown = pathNow(state, path, viewer.at);
+	const row = STEP_TABLE[shown];
 	if (!row) throw new Error(`no bench step for the state ${path}`);
 	const stops = stopsOf(c);
 	const at = state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length;
 
 	return {
 		phase: c.phase,
-		slug: slugFor(path, c),
+		slug: slugFor(shown, c),
 		title: row.title(c),
 		what: row.what(c),
-		amounts: amountsAt(path, c),
+		amounts: amountsAt(shown, c),
 		window: windowAt(path, c),
 		acts: actsAt(state, row.acts, viewer),
 		progress: { done: at, of: stops.length },
@@ -83,6 +84,20 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 		coatIndex: c.phase === 'detail' || c.phase === 'build' ? c.coatIndex : null,
 		roundIndex: c.phase === 'shell' ? c.roundIndex : null
 	};
+}
+
+/**
+ * The state to show: a surface whose window shut while nobody touched it is one to abrade, and one
+ * that has not passed its fingertip test is one to test, before anything is weighed for it.
+ */
+function pathNow(state: JobState, path: string, at: string): string {
+	if (!path.endsWith('.weighing') && !path.endsWith('.weighed')) return path;
+	const c = contextOf(state);
+	const probe = { type: 'surface.abraded', by: c.worker ?? '', at } as ProcessEvent;
+	if (rule('windowShut').holds(c, probe)) {
+		return c.phase === 'shell' ? 'shell.missed' : 'coating.missed';
+	}
+	return rule('tackPassed').holds(c, probe) ? path : 'coating.curing';
 }
 
 function actsAt(state: JobState, own: readonly EventType[], viewer: Viewer): Act[] {

@@ -60,9 +60,9 @@ export const STEP_TABLE: Readonly<Record<string, StepRow>> = {
 		'brief',
 		'Briefing',
 		'Read what can hurt you here, read the room, set out your PPE.',
-		'briefing.read',
+		'brief.finished',
 		'room.read',
-		'brief.finished'
+		'briefing.read'
 	),
 	pattern: row(
 		'pattern',
