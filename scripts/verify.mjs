@@ -3,8 +3,9 @@
 //   node verify.mjs record.json
 // Canonical JSON: RFC 8785 (2020). SHA-256: FIPS 180-4 (2015).
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readFileSync, realpathSync } from 'node:fs';
 import process from 'node:process';
+import { fileURLToPath } from 'node:url';
 
 const GENESIS = '0'.repeat(64);
 
@@ -30,7 +31,7 @@ function sealOf(value, member) {
 }
 
 /** What is wrong with a record, or null when nothing is. */
-function faultOf(text) {
+export function faultOf(text) {
 	let record;
 	try {
 		record = JSON.parse(text);
@@ -102,4 +103,5 @@ function main() {
 	return 0;
 }
 
-process.exitCode = main();
+const started = process.argv[1] ? realpathSync(process.argv[1]) : '';
+if (started === fileURLToPath(import.meta.url)) process.exitCode = main();

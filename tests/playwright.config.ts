@@ -1,5 +1,4 @@
 import { defineConfig, devices } from '@playwright/test';
-import { findChromium } from '../scripts/find-chromium.mjs';
 
 export default defineConfig({
 	testDir: 'e2e',
@@ -15,7 +14,7 @@ export default defineConfig({
 		timezoneId: 'America/Chicago',
 		trace: 'retain-on-failure',
 		launchOptions: {
-			executablePath: findChromium() ?? '/usr/bin/chromium',
+			executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
 			args: [
 				'--no-sandbox',
 				'--disable-gpu',

@@ -124,7 +124,9 @@ function objectionTo({ event, recordedAt, isSigned }: Append, job: JobFile): str
 	if (Date.parse(at) < Date.parse(lastAt)) {
 		return `The time given, ${at}, lies before the last act, ${lastAt}. Accepted: that time or later.`;
 	}
-	if (Date.parse(at) > Date.parse(recordedAt) + LARGEST_LEAD_S * 1000) {
+	const isAhead = Date.parse(at) > Date.parse(recordedAt) + LARGEST_LEAD_S * 1000;
+	// The last act's own time is taken even when the server's clock was set back since.
+	if (isAhead && at !== lastAt) {
 		return `The time given, ${at}, lies ahead of the server's clock, ${recordedAt}. Accepted: up to ${LARGEST_LEAD_S} seconds ahead.`;
 	}
 	return null;

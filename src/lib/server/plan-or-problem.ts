@@ -1,6 +1,7 @@
 import type { PlanInputs } from '$lib/core/plan/inputs';
-import { makePlan, PlanError } from '$lib/core/plan/make-plan';
+import { makePlan } from '$lib/core/plan/make-plan';
 import type { Plan } from '$lib/core/plan/plan';
+import { PlanError } from '$lib/core/plan/plan-error';
 import { planHash } from '$lib/core/plan/plan-hash';
 import { unfit } from './api';
 import { ApiProblem } from './problem';

@@ -1,7 +1,8 @@
 import { json } from '@sveltejs/kit';
 import { benchStep } from '$lib/core/process/bench-step';
 import { jobSummary } from '$lib/core/process/summary';
-import { api, noSuchJob } from '$lib/server/api';
+import { api, noSuchJob, personOf } from '$lib/server/api';
+import { now } from '$lib/server/clock';
 import { getJob } from '$lib/server/jobs.repository';
 import type { RequestEvent } from './$types';
 
@@ -18,6 +19,6 @@ export const GET = api<RequestEvent>(async ({ locals, params }) => {
 		headSeq,
 		headHash,
 		summary: jobSummary(state),
-		step: benchStep(state)
+		step: benchStep(state, { by: personOf(locals).id, at: now() })
 	});
 });

@@ -1,0 +1,232 @@
+import { join } from 'node:path';
+import { sql } from 'kysely';
+import { expect, test } from 'vitest';
+import { verifyChain } from '../../src/lib/core/log/chain';
+import { fold } from '../../src/lib/core/process/job';
+import { postAct } from '../../src/lib/server/act';
+import { appendEvent, type Append } from '../../src/lib/server/append';
+import { readEvents } from '../../src/lib/server/event-rows';
+import { isDamaged } from '../../src/lib/server/job-file';
+import { createJob, findJob, getJob, listJobs } from '../../src/lib/server/jobs.repository';
+import { onAppended } from '../../src/lib/server/live';
+import { handPlan } from '../fixtures/plan';
+import { actsOf, AT, CREW, storedJob, tempFolder, testStore } from '../fixtures/server-store';
+
+/** A job with its first act not yet posted. */
+async function openedJob() {
+	const db = await testStore();
+	const jobId = 'job-00001';
+	const plan = handPlan();
+	await createJob(db, { id: jobId, plan, by: CREW.supervisor, at: AT, content: {} });
+	const acts = actsOf(plan, jobId, 'pattern').map(({ id, seq, event }): Append => ({
+		jobId,
+		id,
+		seq,
+		event,
+		recordedAt: event.at
+	}));
+	const [first, second] = acts;
+	if (!first || !second) throw new Error('the rehearsal has no acts');
+	return { db, jobId, plan, first, second };
+}
+
+test('a whole job, opening to handover, is stored, verified and folds to the same state', async () => {
+	const db = await testStore();
+	const { jobId, plan, acts } = await storedJob(db, 'end');
+	const log = await readEvents(db, jobId);
+	expect(log).toHaveLength(acts.length + 1);
+	expect(verifyChain(log)).toMatchObject({ ok: true, head: log.at(-1)?.hash });
+	const job = await getJob(db, jobId);
+	expect(job?.state.snapshot.value).toEqual(fold(plan, log).snapshot.value);
+	expect(job?.state.snapshot.status).toBe('done');
+});
+
+test('the same act twice is one event', async () => {
+	const { db, first } = await openedJob();
+	const once = await appendEvent(db, first);
+	const twice = await appendEvent(db, first);
+	expect(once.status).toBe('appended');
+	expect(twice).toEqual({ ...once, status: 'duplicate' });
+	expect(await readEvents(db, first.jobId)).toHaveLength(2);
+});
+
+test('an act sent twice at the same moment is one event', async () => {
+	const { db, first } = await openedJob();
+	const answers = await Promise.all([1, 2, 3, 4].map(() => appendEvent(db, first)));
+	expect(answers.map((a) => a.status).sort()).toEqual([
+		'appended',
+		'duplicate',
+		'duplicate',
+		'duplicate'
+	]);
+});
+
+test('of two acts for the same place one wins, and the other is told where the job stands', async () => {
+	const { db, first } = await openedJob();
+	const answers = await Promise.all([
+		appendEvent(db, first),
+		appendEvent(db, { ...first, id: 'another-bench' })
+	]);
+	expect(answers.map((a) => a.status)).toEqual(['appended', 'conflict']);
+	expect(answers[1]).toEqual({ status: 'conflict', headSeq: 2 });
+});
+
+test('an act that comes before its turn is a conflict, and nothing is written', async () => {
+	const { db, second } = await openedJob();
+	expect(await appendEvent(db, second)).toEqual({ status: 'conflict', headSeq: 1 });
+	expect(await readEvents(db, second.jobId)).toHaveLength(1);
+});
+
+test('an id of another job, or of another act, is refused', async () => {
+	const { db, first, second } = await openedJob();
+	await appendEvent(db, first);
+	const other = await appendEvent(db, { ...second, id: first.id });
+	expect(other).toMatchObject({
+		status: 'refused',
+		reason: expect.stringMatching(/another act of this job/)
+	});
+
+	const plan = handPlan();
+	await createJob(db, { id: 'job-00002', plan, by: CREW.supervisor, at: AT, content: {} });
+	const foreign = await appendEvent(db, { ...first, jobId: 'job-00002' });
+	expect(foreign).toMatchObject({
+		status: 'refused',
+		reason: expect.stringMatching(/another job/)
+	});
+	expect(await appendEvent(db, { ...first, jobId: 'nowhere' })).toEqual({ status: 'no job' });
+});
+
+test('what the process does not take is refused with what it would take', async () => {
+	const { db, first } = await openedJob();
+	const event = {
+		type: 'mold.opened',
+		at: first.event.at,
+		by: 'x',
+		boardOff: true,
+		wedgedEvenly: true
+	} as const;
+	const answer = await appendEvent(db, { ...first, event });
+	expect(answer).toMatchObject({
+		status: 'refused',
+		allowed: expect.arrayContaining(['room.read'])
+	});
+	expect(await readEvents(db, first.jobId)).toHaveLength(1);
+});
+
+test('a time before the last act, or ahead of the server, is refused', async () => {
+	const { db, first } = await openedJob();
+	const early = { ...first, event: { ...first.event, at: '2026-03-02T13:59:59Z' } };
+	expect(await appendEvent(db, early)).toMatchObject({
+		reason: expect.stringMatching(/before the last act/)
+	});
+	const ahead = { ...first, recordedAt: AT, event: { ...first.event, at: '2026-03-02T14:00:31Z' } };
+	expect(await appendEvent(db, ahead)).toMatchObject({
+		reason: expect.stringMatching(/ahead of the server's clock/)
+	});
+});
+
+test('an act without a time is not refused when the clock was set back', async () => {
+	const { db, jobId } = await openedJob();
+	// The job was opened in a year to come, as after a clock set back.
+	await createJob(db, {
+		id: 'job-ahead',
+		plan: handPlan(),
+		by: CREW.supervisor,
+		at: '2199-01-01T00:00:00Z',
+		content: {}
+	});
+	const act = {
+		id: 'act-00001',
+		seq: 2,
+		by: CREW.worker,
+		event: { type: 'trouble.reported', trouble: 'spill', note: 'A cup fell over.' }
+	};
+	expect(await postAct(db, { ...act, jobId: 'job-ahead' })).toMatchObject({
+		stored: { event: { at: '2199-01-01T00:00:00Z' } }
+	});
+	expect(await postAct(db, { ...act, id: 'act-00002', jobId })).toMatchObject({
+		status: 'appended'
+	});
+});
+
+test('a signature, or a second opening, cannot be posted as a plain act', async () => {
+	const { db, first } = await openedJob();
+	const base = { at: first.event.at, by: CREW.supervisor };
+	const signed = { type: 'hold.signed', hold: 'readyToCoat', ...base } as const;
+	expect(await appendEvent(db, { ...first, event: signed })).toMatchObject({
+		reason: expect.stringMatching(/with a PIN/)
+	});
+	const log = await readEvents(db, first.jobId);
+	const opening = log[0]?.event;
+	if (!opening) throw new Error('no opening');
+	expect(await appendEvent(db, { ...first, event: { ...opening, ...base } })).toMatchObject({
+		reason: expect.stringMatching(/opened once/)
+	});
+});
+
+test('half a character is refused before it reaches the hash', async () => {
+	const { db, first } = await openedJob();
+	const event = {
+		type: 'trouble.reported',
+		trouble: 'spill',
+		note: 'a\ud800b',
+		at: first.event.at,
+		by: 'x'
+	} as const;
+	expect(await appendEvent(db, { ...first, event })).toMatchObject({
+		reason: expect.stringMatching(/half a character/)
+	});
+});
+
+test('opening a job twice under one id opens it once, and never with another plan', async () => {
+	const { db, jobId, plan } = await openedJob();
+	const again = { id: jobId, plan, by: CREW.worker, at: AT, content: {} };
+	expect(await createJob(db, again)).toBe(jobId);
+	expect(await listJobs(db)).toHaveLength(1);
+	const other = { ...again, plan: handPlan({ detail: true }) };
+	await expect(createJob(db, other)).rejects.toThrow(/another plan/);
+});
+
+test('open screens are told of each append, after it is written', async () => {
+	const { db, first } = await openedJob();
+	const heard: number[] = [];
+	const off = onAppended(({ seq }) => heard.push(seq));
+	await appendEvent(db, first);
+	await appendEvent(db, first);
+	off();
+	expect(heard).toEqual([2]);
+});
+
+test('a damaged job is shown as damaged, takes no more acts and hides no other job', async () => {
+	const file = join(tempFolder(), 'shop.db');
+	const db = await testStore(file);
+	const { acts } = await storedJob(db, 'frame', 'job-broken');
+	await storedJob(db, 'pattern', 'job-whole');
+	await sql`drop trigger event_no_update`.execute(db);
+	await sql`update event set event = replace(event, 'true', 'false') where job_id = 'job-broken' and seq = 5`.execute(
+		db
+	);
+
+	// A server that starts afresh has nothing folded yet.
+	const fresh = await testStore(file);
+	const lines = await listJobs(fresh);
+	expect(lines.map(({ id, state }) => [id, state !== null]).sort()).toEqual([
+		['job-broken', false],
+		['job-whole', true]
+	]);
+	const broken = await findJob(fresh, 'job-broken');
+	expect(broken && isDamaged(broken) && broken.damage).toMatch(/event 5 was altered/);
+	await expect(getJob(fresh, 'job-broken')).rejects.toThrow(/record is damaged/);
+	const last = acts.at(-1);
+	if (!last) throw new Error('no acts');
+	const next = {
+		jobId: 'job-broken',
+		id: 'one-more',
+		seq: last.seq + 1,
+		event: last.event,
+		recordedAt: AT
+	};
+	expect(await appendEvent(fresh, next)).toMatchObject({
+		reason: expect.stringMatching(/damaged/)
+	});
+});
