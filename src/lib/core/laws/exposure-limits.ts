@@ -169,6 +169,11 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
 		['UK WEL', 'average', 100, WEL_M],
 		['UK WEL', 'short', 300, WEL_M]
 	]),
+	...rows('mek peroxide', [
+		['NIOSH REL', 'ceiling', 0.2, REL_M],
+		['ACGIH TLV', 'ceiling', 0.2, TLV_M('2009')],
+		['UK WEL', 'short', 0.2, WEL_M]
+	]),
 	...rows('stoddard solvent', [
 		['OSHA PEL', 'average', 500, OSHA],
 		['NIOSH REL', 'average', 350, REL, 'mg/m3'],

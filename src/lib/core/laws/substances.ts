@@ -28,6 +28,7 @@ export type SubstanceId =
 	| 'heptane'
 	| 'mek'
 	| 'cyclohexane'
+	| 'mek peroxide'
 	| 'stoddard solvent';
 
 export interface Substance {
@@ -200,6 +201,15 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		flashC: of(-18, NPG_M),
 		lelPct: of(1, IEC),
 		uelPct: of(8, NFPA)
+	},
+	'mek peroxide': {
+		name: 'Methyl ethyl ketone peroxide, initiator',
+		cas: '1338-23-4',
+		isocyanate: false,
+		sensitizer: false,
+		molarMassGPerMol: of(176.2, IUPAC),
+		densityGPerMl: of(1.12, `${NPG}, 60 % solution (from memory)`),
+		flashC: of(52, `${NPG}, lowest of 52 to 93 (from memory)`)
 	},
 	'stoddard solvent': {
 		name: 'Stoddard solvent, white spirit',
