@@ -9,6 +9,7 @@ declare module 'psychrolib' {
 		GetRelHumFromTDewPoint(temperatureC: number, dewPointC: number): number;
 		GetTWetBulbFromRelHum(temperatureC: number, humidity: number, pressurePa: number): number;
 		GetHumRatioFromRelHum(temperatureC: number, humidity: number, pressurePa: number): number;
+		GetMoistAirVolume(temperatureC: number, humidityRatio: number, pressurePa: number): number;
 	}
 	const psychrolib: Psychrolib;
 	export default psychrolib;

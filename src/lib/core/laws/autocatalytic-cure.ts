@@ -1,0 +1,59 @@
+import { assertWithin } from '../quantity/assert-within';
+import type { Law } from '../quantity/figure';
+import { MAX_TIME_S } from '../quantity/limits';
+
+export const autocatalyticLaw: Law = {
+	id: 'autocatalytic-cure',
+	name: 'Cure that speeds itself up',
+	formula: 'dα/dt = k · (α + α_0) · (1 − α)',
+	source:
+		'Prout and Tompkins 1944 with a start term; Kamal and Sourour 1973 with both exponents 1 (both from memory)',
+	validity:
+		'conversion α from 0 to 1; start term 0.001 to 1; fitted to one gel time, not to a calorimeter'
+};
+
+/** Start term; makes the speed peak well before the end, as gelling resins do; default, no source. */
+export const START_TERM = 0.05;
+
+/** dα/dt in 1/s. */
+export function conversionRatePerS(
+	conversion: number,
+	kPerS: number,
+	startTerm = START_TERM
+): number {
+	return kPerS * (conversion + startTerm) * (1 - conversion);
+}
+
+/**
+ * Conversion after a time at constant temperature, 0 to 1; the closed form of the rate law.
+ *
+ * @throws RangeError for a time, rate or start term out of range
+ */
+export function conversionAfter(given: {
+	timeS: number;
+	kPerS: number;
+	startTerm?: number;
+}): number {
+	const { timeS, kPerS, startTerm = START_TERM } = given;
+	assertWithin(timeS, 0, MAX_TIME_S, 'timeS');
+	assertWithin(kPerS, 0, 100, 'kPerS');
+	assertWithin(startTerm, 0.001, 1, 'startTerm');
+	// Written with the decaying exponential, so that a long time gives 1 and not ∞/∞.
+	const decay = Math.exp(-kPerS * (1 + startTerm) * timeS);
+	return (startTerm * (1 - decay)) / (decay + startTerm);
+}
+
+/** Time to reach a conversion at constant temperature, in seconds. */
+export function timeToConversionS(given: {
+	conversion: number;
+	kPerS: number;
+	startTerm?: number;
+}): number {
+	const { conversion, kPerS, startTerm = START_TERM } = given;
+	assertWithin(conversion, 0, 0.999_999, 'conversion');
+	assertWithin(kPerS, 1e-9, 100, 'kPerS');
+	assertWithin(startTerm, 0.001, 1, 'startTerm');
+	return (
+		Math.log((conversion + startTerm) / (startTerm * (1 - conversion))) / (kPerS * (1 + startTerm))
+	);
+}
