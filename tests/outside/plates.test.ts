@@ -1,4 +1,5 @@
 import { beamBending } from '../../src/lib/core/laws/beam';
+import { curvedShell } from '../../src/lib/core/laws/curved-shell';
 import { plateBending, plateCoefficients } from '../../src/lib/core/laws/plate';
 import type { PlateLoad, PlateSupport } from '../../src/lib/core/laws/plate-coefficients';
 import { outsideCase } from './outside-case';
@@ -52,6 +53,25 @@ coefficients(
 		[5, 0.01297]
 	],
 	1,
+	HAND_SUMMED
+);
+coefficients(
+	'alpha',
+	'simple',
+	'uniform',
+	`${ROARK} 1a: A / 10.92`,
+	[
+		[1, 0.0444],
+		[1.2, 0.0616],
+		[1.4, 0.077],
+		[1.6, 0.0906],
+		[1.8, 0.1017],
+		[2, 0.111],
+		[3, 0.1335],
+		[4, 0.14],
+		[5, 0.1417]
+	],
+	10.92,
 	HAND_SUMMED
 );
 coefficients(
@@ -200,3 +220,18 @@ outsideCase({
 	got: () => beamBending({ ...BOARD, support: 'simple', load: 'rising' }).deflectionMm,
 	tolerance: 0.01
 });
+
+const ROUND = { pressurePa: 5000, radiusMm: 150, thicknessMm: 6, modulusPa: 3e9 };
+for (const [form, expected] of [
+	['cylinder', 125_000],
+	['dome', 62_500]
+] as const) {
+	outsideCase({
+		what: `hoop stress of a ${form}, radius 150 mm, 6 mm thick, 5 kPa`,
+		source: 'boiler formulas p r / t and p r / 2 t, worked by hand',
+		unit: 'Pa',
+		expected,
+		got: () => curvedShell({ ...ROUND, form }).stressPa,
+		tolerance: 1e-6
+	});
+}

@@ -4,6 +4,7 @@ import { beamBending, frameBoardBending } from '../../src/lib/core/laws/beam';
 import { concentrationAfter, halfLifeS, timeToPpm } from '../../src/lib/core/laws/buildup';
 import { castingMassG, fullMassG, pourVolumeMl } from '../../src/lib/core/laws/casting';
 import { stackCentroid, tippingDeg } from '../../src/lib/core/laws/centroid';
+import { curvedShell } from '../../src/lib/core/laws/curved-shell';
 import { laborPrice, moldCost, partCost } from '../../src/lib/core/laws/cost';
 import { dilutionFlow, type Release } from '../../src/lib/core/laws/dilution';
 import {
@@ -171,6 +172,11 @@ const LAWS: Entry[] = [
 			modulusPa: 8e9
 		},
 		frameBoardBending
+	),
+	entry(
+		'curvedShell',
+		{ pressurePa: 5000, radiusMm: 150, thicknessMm: 6, modulusPa: 3e9 },
+		(input) => curvedShell({ form: 'dome', ...input })
 	),
 	entry('liftingLimit', lift, liftingLimit),
 	entry('liftingIndex', { massG: 9000, rwlG: 12_000 }, liftingIndex),
