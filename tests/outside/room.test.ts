@@ -133,6 +133,28 @@ for (const [temperatureC, airSpeedMPerS, gPerM2H] of [
 		tolerance: { fraction: 0.001 }
 	});
 }
+/** The equation in its own units: ft/min, inHg, Btu/lb, lb/(h·ft²). */
+function inchPoundGPerM2H(temperatureC: number, humidity: number, airSpeedMPerS: number): number {
+	const saturatedInHg = psychrolib.GetSatVapPres(temperatureC) / 3386.389;
+	const latentBtuPerLb = (2501 - 2.361 * temperatureC) / 2.326;
+	const speed = 95 + (0.425 * airSpeedMPerS) / 0.00508;
+	return ((speed * saturatedInHg * (1 - humidity)) / latentBtuPerLb) * (453.59237 / 0.09290304);
+}
+for (const [temperatureC, humidityPct, airSpeedMPerS] of [
+	[20, 50, 0.1],
+	[25, 50, 0.5],
+	[30, 40, 1]
+] as const) {
+	outsideCase({
+		what: `water lost at ${temperatureC} °C, ${humidityPct} %, ${airSpeedMPerS} m/s`,
+		source: 'Carrier in inch-pound units (ASHRAE Transactions 104(1A), 1998) with psychrolib',
+		unit: 'g/(m²·h)',
+		expected: inchPoundGPerM2H(temperatureC, humidityPct / 100, airSpeedMPerS),
+		got: () => waterEvaporationGPerM2H({ temperatureC, humidityPct }, airSpeedMPerS),
+		// The two sets of constants are rounded to two and three digits.
+		tolerance: { fraction: 0.01 }
+	});
+}
 outsideCase({
 	what: 'shortest drying of 60 µm wet film, 90 % water, 25 °C, 50 %, 0.1 m/s',
 	source: 'Carrier in ASHRAE Applications (from memory), by hand',

@@ -1,4 +1,9 @@
-import { roundTo, type HalfRule } from '../../src/lib/core/quantity/rounding';
+import {
+	roundDownTo,
+	roundTo,
+	roundUpTo,
+	type HalfRule
+} from '../../src/lib/core/quantity/rounding';
 import { outsideCase } from './outside-case';
 
 const AWAY: HalfRule = 'half away from zero';
@@ -41,3 +46,31 @@ outsideCase({
 	got: () => roundTo(10.05762, 0.001),
 	tolerance: 0
 });
+
+const IS_2 = 'IS 2:1960, rules for rounding off numerical values, rules I and II, worked examples';
+for (const [value, step, expected] of [
+	[4.36, 1, 4],
+	[2.355, 1, 2],
+	[15.205, 0.1, 15.2],
+	[9.625, 1, 10],
+	[2.651, 0.1, 2.7],
+	[0.3552, 0.01, 0.36],
+	[12.545001, 0.01, 12.55]
+] as const) {
+	outsideCase({
+		what: `${value} rounded to ${step}`,
+		source: IS_2,
+		unit: '1',
+		expected,
+		got: () => roundTo(value, step, EVEN),
+		tolerance: 0
+	});
+}
+const IS_2_LIMITS = 'IS 2:1960, amendment 1 (1997), rounding against a limit';
+for (const [what, got, expected, unit] of [
+	['leakage of 210.1 µA against a maximum', () => roundUpTo(210.1, 1), 211, 'µA'],
+	['cyanide of 0.051 mg/L against a maximum', () => roundUpTo(0.051, 0.01), 0.06, 'mg/L'],
+	['wall of 2.39 mm against a minimum', () => roundDownTo(2.39, 0.1), 2.3, 'mm']
+] as const) {
+	outsideCase({ what, source: IS_2_LIMITS, unit, expected, got, tolerance: 0 });
+}

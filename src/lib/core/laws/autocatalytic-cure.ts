@@ -7,7 +7,7 @@ export const autocatalyticLaw: Law = {
 	name: 'Cure that speeds itself up',
 	formula: 'dα/dt = k · (α + α_0) · (1 − α)',
 	source:
-		'Prout and Tompkins 1944 with a start term; Kamal and Sourour 1973 with both exponents 1 (both from memory)',
+		'Sourour and Kamal 1976, Thermochim. Acta 14, 41–59: (k_1 + k_2·α^m)·(1 − α)^n with m = n = 1, α_0 = k_1/k_2',
 	validity:
 		'conversion α from 0 to 1; start term 0.001 to 1; fitted to one gel time, not to a calorimeter'
 };

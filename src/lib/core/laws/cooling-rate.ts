@@ -7,7 +7,7 @@ export const cupCoolingLaw: Law = {
 	name: 'How fast a cup loses its heat',
 	formula: 'λ = h · (6/d) / (ρ · c), d the width of a cup as wide as high',
 	source:
-		'lumped capacitance (Incropera et al., ch. 5); h = 8 W/(m²·K) in still air with radiation (textbook value, from memory)',
+		'lumped capacitance (Incropera et al., ch. 5); h = 8 W/(m²·K), low in the range 2 to 25 for free convection of gases (Çengel), so it errs hot',
 	validity: 'thin plastic or paper cup standing free in still air, 1 g to 100 kg'
 };
 
@@ -20,7 +20,7 @@ export const filmCoolingLaw: Law = {
 	validity: 'coat of 0.05 to 100 mm, one face to still air, thick rubber, wood or plaster behind it'
 };
 
-/** Still air and radiation, W/(m²·K); textbook value (from memory). */
+/** Still air, W/(m²·K); Çengel gives 2 to 25 for free convection of gases. */
 export const STILL_AIR_W_PER_M2K = 8;
 /** √(k·ρ·c) of rubber or dry wood in J/(m²·K·√s); plaster takes up more, so this errs hot. */
 const BACKING_EFFUSIVITY = Math.sqrt(0.2 * 1100 * 1500);

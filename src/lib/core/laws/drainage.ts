@@ -8,7 +8,7 @@ export const drainageLaw: Law = {
 	name: 'What is left of a thin coat on a wall',
 	formula: 'h(z, t) = √(μ·z / (ρ·g·t)), no more than the coat laid',
 	source:
-		'Jeffreys 1930, The draining of a vertical plate, Proc. Camb. Phil. Soc. 26, 204–205 (formula from memory)',
+		'Jeffreys 1930, The draining of a vertical plate, Proc. Camb. Phil. Soc. 26, 204–205 (formula from memory); the same as the load of Derjaguin 1943 that Benilov and Zubkov 2008, J. Fluid Mech. 617, confirm',
 	validity:
 		'free-flowing, upright wall, no surface tension; viscosity constant for this long (it rises as it gels, so more stays)'
 };

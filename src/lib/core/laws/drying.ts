@@ -7,8 +7,10 @@ export const waterEvaporationLaw: Law = {
 	id: 'water-evaporation',
 	name: 'Evaporation from a wet surface',
 	formula: 'w = (p_w − p_a) · (0.089 + 0.0782·v) / Y',
-	source: 'Carrier, as in ASHRAE Applications, natatoriums (from memory)',
-	validity: 'free water at room temperature, air speed over it 0 to 3 m/s, pressures in kPa'
+	source:
+		'Carrier, as in ASHRAE Transactions 104(1A), 1998: (95 + 0.425·v)·(p_w − p_a)/Y in inch-pound units; latent heat by a linear fit (from memory)',
+	validity:
+		'free water at room temperature, air speed over it 0 to 3 m/s, pressures in kPa; quiet pools were measured at three quarters of it'
 };
 
 export const filmDryingLaw: Law = {
