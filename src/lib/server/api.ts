@@ -1,4 +1,4 @@
-import { isHttpError, isRedirect, type RequestEvent } from '@sveltejs/kit';
+import { isRedirect, type RequestEvent } from '@sveltejs/kit';
 import type { z } from 'zod';
 import { DamagedRecord } from './job-file';
 import { ApiProblem, problemResponse, type FieldProblem, type Problem } from './problem';
@@ -22,7 +22,7 @@ export function api<E extends RequestEvent>(
 
 function problemOf(error: unknown, requestId: string): Problem {
 	if (error instanceof ApiProblem) return error.problem;
-	if (isHttpError(error, 413)) {
+	if (statusOf(error) === 413) {
 		return { status: 413, code: 'too-large', detail: 'The request is too large; accepted: 8 MB.' };
 	}
 	if (error instanceof DamagedRecord) {
@@ -36,6 +36,11 @@ function problemOf(error: unknown, requestId: string): Problem {
 			detail: 'The server could not answer; the request id finds it in the log.'
 		}
 	);
+}
+
+/** The framework refuses a body over its limit with an error that has a status. */
+function statusOf(error: unknown): unknown {
+	return error instanceof Error && 'status' in error ? error.status : undefined;
 }
 
 /** The body as JSON that fits `schema`. @throws ApiProblem 400, 415 or 422, naming each field */

@@ -1,0 +1,51 @@
+import { randomUUID } from 'node:crypto';
+import type { Shop } from '../../src/lib/core/plan/shop';
+import { createJob } from '../../src/lib/server/jobs.repository';
+import { addPerson, type Person } from '../../src/lib/server/people.repository';
+import { createShop } from '../../src/lib/server/setup';
+import { openStore } from '../../src/lib/server/store';
+import { testInputs } from '../fixtures/materials';
+import { handPlan } from '../fixtures/plan';
+
+export const SUPERVISOR_PIN = '2468';
+export const WORKER_PIN = '1357';
+
+export interface SeededShop {
+	supervisor: Person;
+	worker: Person;
+	jobIds: string[];
+}
+
+/** Puts a shop with two people and a few opened jobs into a data folder, past the screens. */
+export async function seedShop(
+	dataDir: string,
+	{ jobs = 1, at = new Date().toISOString() }: { jobs?: number; at?: string } = {}
+): Promise<SeededShop> {
+	const db = await openStore(dataDir);
+	const shop: Shop = testInputs().shop;
+	const pin = SUPERVISOR_PIN;
+	const supervisor = await createShop(db, { shop, supervisor: { name: 'Ada Quill', pin }, at });
+	if (!supervisor) throw new Error('there is a shop already');
+	const worker = await addPerson(db, { name: 'Ben Marsh', role: 'mold maker', pin: WORKER_PIN });
+	const jobIds: string[] = [];
+	for (let n = 0; n < jobs; n++) {
+		const id = randomUUID();
+		jobIds.push(await createJob(db, { id, plan: handPlan(), by: supervisor.id, at, content: {} }));
+	}
+	await db.destroy();
+	return { supervisor, worker, jobIds };
+}
+
+/** Signs in through the API. @returns the value of the "cookie" header to send */
+export async function signIn(url: string, personId: string, pin: string): Promise<string> {
+	const response = await fetch(`${url}/api/session`, {
+		method: 'POST',
+		headers: { 'content-type': 'application/json' },
+		body: JSON.stringify({ personId, pin })
+	});
+	if (response.status !== 201) throw new Error(`signing in: ${await response.text()}`);
+	return response.headers
+		.getSetCookie()
+		.map((cookie) => cookie.split(';')[0])
+		.join('; ');
+}
