@@ -1,0 +1,90 @@
+import { correction, cupFill } from '$lib/core/laws/correction';
+import { cupDeviationFraction, isOnRatio } from '$lib/core/process/cup-check';
+import { roundToReadability } from '$lib/core/quantity/rounding';
+
+/** What the bench knows of the cup that is being weighed. */
+export interface CupAtScale {
+	number: number;
+	of: number;
+	resplit: boolean;
+	materialName: string;
+	cupVolumeMl: number;
+	/** In pouring order, thicker part first. */
+	parts: Array<{ part: string; targetG: number; densityGPerMl: number | null }>;
+	fractions: Array<{ part: string; fraction: number }>;
+	toleranceFraction: number;
+	readabilityG: number;
+	/** What was entered for this cup before, when it was weighed already. */
+	weighedG: Record<string, number> | null;
+	lots: Record<string, string>;
+}
+
+export interface CupAdvice {
+	state: 'empty' | 'partial' | 'on ratio' | 'off ratio';
+	/** Off its ratio, 0 is exact; null while a part is missing. */
+	deviationFraction: number | null;
+	/** What to pour now, rounded to the scale: the rest of the cup, or the correction. */
+	add: Array<{ part: string; addG: number; totalG: number }>;
+	/** The cup after that, in grams. */
+	thenG: number;
+	/** Whether the scale is fine enough to bring it back on ratio. */
+	reachable: boolean;
+	/** Whether the cup still holds it with room to stir; null when densities are not known. */
+	holds: boolean | null;
+}
+
+/**
+ * What to do about the cup on the scale, from what was typed so far.
+ *
+ * @param massesG - by part; a part that is missing or not above 0 counts as not yet poured
+ */
+export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): CupAdvice {
+	const { fractions, readabilityG } = cup;
+	const actual = (part: string) => Math.max(0, massesG[part] ?? 0);
+	const totalG = fractions.reduce((sum, { part }) => sum + actual(part), 0);
+	const idle = { add: [], thenG: totalG, reachable: true };
+	if (totalG <= 0) return { state: 'empty', deviationFraction: null, ...idle, holds: null };
+
+	const deviationFraction = cupDeviationFraction(cup, massesG);
+	const holds = (masses: Record<string, number>) => holdsIt(cup, masses);
+	if (isOnRatio(cup, massesG)) {
+		return { state: 'on ratio', deviationFraction, ...idle, holds: holds(massesG) };
+	}
+	const fix = correction({
+		actualG: fractions.map(({ part }) => actual(part)),
+		parts: fractions.map(({ fraction }) => fraction)
+	});
+	const add = fractions
+		.map(({ part }, i) => {
+			const addG = roundToReadability(fix.addG[i] ?? 0, readabilityG);
+			return { part, addG, totalG: roundToReadability(actual(part) + addG, readabilityG) };
+		})
+		.filter(({ addG }) => addG > 0);
+	const then = Object.fromEntries(
+		fractions.map(({ part }) => [part, add.find((a) => a.part === part)?.totalG ?? actual(part)])
+	);
+	return {
+		state: deviationFraction === null ? 'partial' : 'off ratio',
+		deviationFraction,
+		add,
+		thenG: Object.values(then).reduce((sum, mass) => sum + mass, 0),
+		reachable: isOnRatio(cup, then),
+		holds: holds(then)
+	};
+}
+
+function holdsIt(cup: CupAtScale, massesG: Record<string, number>): boolean | null {
+	const densities = cup.parts.map(({ densityGPerMl }) => densityGPerMl ?? Number.NaN);
+	if (densities.some(Number.isNaN)) return null;
+	return cupFill({
+		massesG: cup.parts.map(({ part }) => massesG[part] ?? 0),
+		densitiesGPerMl: densities,
+		cupVolumeMl: cup.cupVolumeMl
+	}).holds;
+}
+
+/** "120" or "120.5": a mass with as many digits as the scale shows. */
+export function scaleText(massG: number, readabilityG: number): string {
+	const decimals = Math.max(0, Math.ceil(-Math.log10(readabilityG) - 1e-9));
+	return roundToReadability(massG, readabilityG).toFixed(Math.min(3, decimals));
+}

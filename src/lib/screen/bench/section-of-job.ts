@@ -1,0 +1,62 @@
+import { PHASE_IDS, type PhaseId } from '$lib/core/content/vocabulary';
+import type { ProcessContext } from '$lib/core/process/context';
+import type { SectionLayer, SectionModel } from '$lib/screen/section/section-model';
+
+type LayerState = SectionLayer['state'];
+
+/** The mold's section as far as it is made: what lies, what is at work, what is still to come. */
+export function sectionOfJob(c: ProcessContext): SectionModel {
+	const { plan } = c;
+	const at = PHASE_IDS.indexOf(c.phase);
+	const against = (phase: PhaseId): LayerState => {
+		const index = PHASE_IDS.indexOf(phase);
+		return at > index ? 'done' : at === index ? 'current' : 'planned';
+	};
+	const coatState = (index: number): LayerState => {
+		if (at > PHASE_IDS.indexOf('build')) return 'done';
+		if (at < PHASE_IDS.indexOf('detail')) return 'planned';
+		if (index < c.coatIndex) return 'done';
+		return index === Math.min(c.coatIndex, c.coats.length - 1) ? 'current' : 'planned';
+	};
+	const { lengthMm, heightMm, profile } = plan.surface;
+
+	return {
+		layers: [
+			{ kind: 'pattern', label: 'Pattern', thicknessMm: 0, state: atMost(against('pattern'), at) },
+			...(plan.release.needed
+				? [
+						{
+							kind: 'release' as const,
+							label: 'Wax and parting film',
+							thicknessMm: 0,
+							state: against('release')
+						}
+					]
+				: []),
+			...c.coats.map((coat, index) => ({
+				kind: coat.kind,
+				label: coat.title,
+				thicknessMm: coat.thicknessMm,
+				state: coatState(index)
+			})),
+			{
+				kind: 'shell' as const,
+				label: 'Backup shell',
+				thicknessMm: plan.shell.thicknessMm,
+				state: against('shell')
+			}
+		],
+		pattern: {
+			widthMm: lengthMm,
+			heightMm,
+			...(profile.length > 2 ? { profile } : {})
+		},
+		gapMm: plan.frame.gapMm,
+		flangeMm: plan.frame.flangeMm
+	};
+}
+
+/** The briefing comes before anything is made, so the pattern is what waits. */
+function atMost(state: LayerState, phaseIndex: number): LayerState {
+	return phaseIndex === 0 ? 'planned' : state;
+}

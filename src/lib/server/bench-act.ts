@@ -1,0 +1,106 @@
+import { fail } from '@sveltejs/kit';
+import { ACT_LABELS } from '$lib/core/process/act-labels';
+import { benchStep } from '$lib/core/process/bench-step';
+import { clockTime, withShopTimes } from '$lib/screen/bench/shop-time';
+import { postAct } from './act';
+import { now } from './clock';
+import { briefings } from './content';
+import type { Db } from './database';
+import { fieldErrors } from './field-errors';
+import { eventFromForm, isEventType } from './form-event';
+import { jobOrError, namesById } from './job-or-error';
+
+interface Posting {
+	jobId: string;
+	by: string;
+	zone: string;
+	form: FormData;
+}
+
+/** What the bench says when an act was not written: everything typed comes back with it. */
+export interface NotDone {
+	type: string;
+	label: string;
+	values: Record<string, string>;
+	errors: Record<string, string>;
+	/** Why the process does not take it. */
+	refusal: string | null;
+	/** What others entered meanwhile, when somebody was faster. */
+	meanwhile: string[] | null;
+}
+
+/** Takes one act from a form of the bench: reads it, checks it, appends it. */
+export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
+	const type = String(form.get('type') ?? '');
+	const seq = Number(form.get('seq'));
+	if (!isEventType(type) || !Number.isInteger(seq)) {
+		const refusal = 'The page sent something the bench does not know. Load it again.';
+		return fail(400, notDone({ type, label: type, refusal }, form));
+	}
+	const job = await jobOrError(db, jobId);
+	const label = ACT_LABELS[type];
+	const event = eventFromForm(type, form);
+	if (event.type === 'briefing.read') {
+		const text = briefings.get(String(event.briefing));
+		if (!text || text.hash !== event.contentHash) {
+			const refusal = 'This briefing was changed while you read. Read it once more.';
+			return fail(409, notDone({ type, label, refusal }, form));
+		}
+	}
+	const step = benchStep(job.state, { by, at: now() });
+	const fields = step.acts.find((act) => act.type === type)?.fields ?? [];
+	const errors = fieldErrors(event, fields);
+	if (Object.keys(errors).length > 0) return fail(422, notDone({ type, label, errors }, form));
+
+	const id = String(form.get('id') ?? '').slice(0, 60);
+	const result = await postAct(db, { jobId, id, seq: seq + 1, by, event });
+	switch (result.status) {
+		case 'appended':
+		case 'duplicate':
+			return { type, label, done: clockTime(result.stored.event.at, zone) };
+		case 'conflict':
+			return fail(
+				409,
+				notDone({ type, label, meanwhile: await since(db, { jobId, seq, zone }) }, form)
+			);
+		case 'refused':
+			return fail(
+				409,
+				notDone({ type, label, refusal: withShopTimes(result.reason, zone, now()) }, form)
+			);
+		case 'no job':
+			return fail(404, notDone({ type, label, refusal: 'There is no such mold.' }, form));
+	}
+}
+
+function notDone(
+	given: Partial<NotDone> & Pick<NotDone, 'type' | 'label'>,
+	form: FormData
+): NotDone {
+	const own = ['type', 'seq', 'id'];
+	const values = [...form.entries()].flatMap(([key, value]) =>
+		typeof value === 'string' && !own.includes(key) ? [[key, value] as const] : []
+	);
+	return {
+		errors: {},
+		refusal: null,
+		meanwhile: null,
+		...given,
+		values: Object.fromEntries(values)
+	};
+}
+
+/** What was entered after the number the page had seen, one line each. */
+async function since(
+	db: Db,
+	{ jobId, seq, zone }: { jobId: string; seq: number; zone: string }
+): Promise<string[]> {
+	const { log } = await jobOrError(db, jobId);
+	const names = await namesById(db);
+	return log
+		.filter((stored) => stored.seq > seq)
+		.map(({ event }) => {
+			const who = names[event.by] ?? 'somebody';
+			return `${clockTime(event.at, zone)}, ${who}: ${ACT_LABELS[event.type]}`;
+		});
+}

@@ -1,0 +1,42 @@
+import { asBuilt } from '$lib/core/process/as-built';
+import { batchAtWork } from '$lib/core/process/context';
+import { contextOf, type JobState } from '$lib/core/process/job';
+import { nextCup } from '$lib/core/process/next-cup';
+import type { BenchStep } from '$lib/core/process/step';
+import type { CupAtScale } from '$lib/screen/bench/cup-advice';
+
+/** The cup to weigh at this step, with what is known of its material; null when none is. */
+export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null {
+	const c = contextOf(state);
+	const batch = batchAtWork(c);
+	const next = nextCup(c);
+	if (!batch || !next || !step.acts.some(({ type }) => type === 'cup.weighed')) return null;
+
+	const { plan } = c;
+	const sheet = Object.values(plan.inputs.materials).find(({ id }) => id === batch.materialId);
+	const { number, of, resplit, cup } = next;
+	return {
+		number,
+		of,
+		resplit,
+		materialName: batch.materialName,
+		cupVolumeMl: cup.cupVolumeMl,
+		parts: cup.parts.map(({ part, massG }) => ({
+			part,
+			targetG: massG,
+			densityGPerMl: sheet?.parts.find((p) => p.part === part)?.densityGPerMl ?? null
+		})),
+		fractions: batch.fractions,
+		toleranceFraction: batch.toleranceFraction,
+		readabilityG: plan.inputs.shop.scaleReadabilityG,
+		weighedG: c.cup?.massesG ?? null,
+		lots: lastLots(state, batch.materialName)
+	};
+}
+
+/** Lot numbers as last entered for this material on this mold. */
+function lastLots(state: JobState, materialName: string): Record<string, string> {
+	const sections = asBuilt(state, []).sections.filter((s) => s.materialName === materialName);
+	const cup = sections.at(-1)?.cups.at(-1) ?? sections.at(-2)?.cups.at(-1);
+	return Object.fromEntries((cup?.parts ?? []).map(({ part, lot }) => [part, lot]));
+}

@@ -1,0 +1,141 @@
+import { randomUUID } from 'node:crypto';
+import {
+	HAZARDS,
+	PPE,
+	type HazardId,
+	type PpeId,
+	type VentilationId
+} from '$lib/core/content/vocabulary';
+import { ACT_LABELS } from '$lib/core/process/act-labels';
+import { benchStep } from '$lib/core/process/bench-step';
+import { contextOf } from '$lib/core/process/job';
+import { undo } from '$lib/core/process/undo';
+import { statePath } from '$lib/core/process/state-path';
+import { jobSummary } from '$lib/core/process/summary';
+import { TROUBLES } from '$lib/core/process/troubles';
+import { sectionOfJob } from '$lib/screen/bench/section-of-job';
+import { cupAtScale } from './bench-cup';
+import { briefings, steps, troubles } from './content';
+import type { JobFile } from './job-file';
+
+interface Looking {
+	viewer: { id: string; name: string; role: string };
+	names: Record<string, string>;
+	at: string;
+	zone: string;
+}
+
+/** Everything the bench shows of a job to one person at one instant. */
+export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
+	const { state } = job;
+	const c = contextOf(state);
+	const step = benchStep(state, { by: viewer.id, at });
+	const text = steps.get(step.slug);
+	const { status } = jobSummary(state);
+	const last = state.effective.at(-1);
+	const undoing = {
+		type: 'act.undone' as const,
+		at,
+		by: viewer.id,
+		undoes: last?.id ?? '',
+		reason: 'asked'
+	};
+	const canUndo =
+		state.effective.length > 1 &&
+		undo(state, { id: 'asked', seq: job.headSeq + 1, event: undoing }, undoing).ok;
+
+	return {
+		chrome: 'bench' as const,
+		jobId: job.id,
+		title: state.title,
+		seq: job.headSeq,
+		/** One id for each act this page may post, so that a double tap is one entry. */
+		actId: randomUUID(),
+		now: at,
+		zone,
+		viewer,
+		names,
+		status,
+		isDemo: job.plan.inputs.shop.isDemo,
+		step,
+		/** Changes when the work moves on; what was typed belongs to one step. */
+		stepKey: [
+			statePath(state.snapshot),
+			c.coatIndex,
+			c.roundIndex,
+			c.cupsLaid,
+			c.waxCoats,
+			c.filmPasses,
+			c.cup?.weighedAt ?? ''
+		].join(' '),
+		worker: c.worker,
+		hurts: hurtsOf(step.slug),
+		text: text && {
+			slug: text.slug,
+			title: text.title,
+			html: text.html,
+			tools: text.tools,
+			checks: text.checks,
+			wrongSigns: text.wrongSigns
+		},
+		cup: cupAtScale(state, step),
+		briefings: briefingsFor(job, viewer.id),
+		room: c.room && {
+			at: c.room.at,
+			temperatureC: c.room.temperatureC,
+			humidityPct: c.room.humidityPct,
+			extractionOn: c.room.extractionOn
+		},
+		dimensions: (['length', 'width', 'height'] as const).map((name) => ({
+			name: `Overall ${name}`,
+			plannedMm: Math.round(job.plan.surface[`${name}Mm`] * 10) / 10
+		})),
+		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble.id) },
+		sentBack: c.sentBack,
+		openDeviations: c.deviations.filter(({ decided }) => decided === null),
+		section: sectionOfJob(c),
+		undo:
+			canUndo && last
+				? { id: last.id, label: ACT_LABELS[last.event.type], at: last.event.at }
+				: null
+	};
+}
+
+export type BenchView = ReturnType<typeof benchView>;
+
+function hurtsOf(slug: string) {
+	const text = steps.get(slug);
+	const ventilation: VentilationId = text?.ventilation ?? 'none';
+	return {
+		hazards: (text?.hurts ?? []).map((id: HazardId) => ({ id, ...HAZARDS[id] })),
+		ppe: (text?.ppe ?? []).map((id: PpeId) => ({ id, ...PPE[id] })),
+		ventilation
+	};
+}
+
+/** The briefings this mold asks for, with their text while this person has not read them all. */
+function briefingsFor(job: JobFile, personId: string) {
+	const read = contextOf(job.state).briefingsRead[personId] ?? [];
+	const isOpen = job.plan.briefings.some((slug) => !read.includes(slug));
+	return job.plan.briefings.flatMap((slug) => {
+		const text = briefings.get(slug);
+		if (!text) return [];
+		const { title, summary, readMin, signs, html, hash } = text;
+		const isRead = read.includes(slug);
+		return [
+			{ slug, title, summary, readMin, signs, hash, isRead, html: isOpen && !isRead ? html : '' }
+		];
+	});
+}
+
+function troubleText(id: keyof typeof TROUBLES) {
+	const text = troubles.get(id);
+	return {
+		title: text?.title ?? '',
+		sign: text?.sign ?? '',
+		act: text?.act ?? '',
+		severity: text?.severity ?? 'stop',
+		html: text?.html ?? '',
+		needsAnother: TROUBLES[id].needsAnother
+	};
+}

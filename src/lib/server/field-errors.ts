@@ -1,0 +1,50 @@
+import { eventSchema } from '$lib/core/process/events';
+import type { ActField } from '$lib/core/process/step';
+
+/** What is wrong with an act's fields, by the name the field has in the form; empty when nothing is. */
+export function fieldErrors(
+	event: Record<string, unknown>,
+	fields: readonly ActField[]
+): Record<string, string> {
+	const filled = { ...event, at: '2026-01-01T00:00:00Z', by: 'nobody' };
+	const parsed = eventSchema.safeParse(filled);
+	if (parsed.success) return {};
+	const errors: Record<string, string> = {};
+	for (const { path, message } of parsed.error.issues) {
+		const field = fields.find(({ name }) => name === path[0]);
+		errors[formName(path)] ??= field ? accepted(field, path) : message;
+	}
+	return errors;
+}
+
+function formName(path: readonly PropertyKey[]): string {
+	return path
+		.map((key, i) => (typeof key === 'number' ? `[${key}]` : (i > 0 ? '.' : '') + String(key)))
+		.join('');
+}
+
+/** What a field takes, in words for the person who filled it in. */
+function accepted(field: ActField, path: readonly PropertyKey[]): string {
+	const { kind, min = 0, max = 100_000, unit = '' } = field;
+	switch (kind) {
+		case 'confirm':
+			return 'Tick this when it is so. If it is not, stop and put it right first.';
+		case 'choice':
+			return 'Choose one.';
+		case 'number':
+			return `Type a number from ${min} to ${max}${unit ? ` ${unit}` : ''}, such as ${max > 50 ? 50 : min + 1}.`;
+		case 'weights':
+			return 'Type what the scale shows, in grams, such as 120.5.';
+		case 'lots':
+			return 'Type the lot number from the container.';
+		case 'points':
+			if (path.length < 2) return 'Take at least three readings.';
+			return path[2] === 'place'
+				? 'Say where, such as "north wall".'
+				: `Type the reading in mm, ${min} to ${max}.`;
+		case 'dimensions':
+			return path[2] === 'name' ? 'Say what was measured.' : 'Type a length in mm, such as 120.5.';
+		default:
+			return 'Write a few words here.';
+	}
+}

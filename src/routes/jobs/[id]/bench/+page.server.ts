@@ -1,0 +1,32 @@
+import { error } from '@sveltejs/kit';
+import { actFromForm } from '$lib/server/bench-act';
+import { benchView } from '$lib/server/bench-view';
+import { now } from '$lib/server/clock';
+import { jobOrError, namesById } from '$lib/server/job-or-error';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals, params, depends }) => {
+	depends('gw:job');
+	const { db, person, shop } = locals;
+	if (!person || !shop) error(401, 'Sign in first.');
+	const job = await jobOrError(db, params.id);
+	return benchView(job, {
+		viewer: person,
+		names: await namesById(db),
+		at: now(),
+		zone: shop.zone
+	});
+};
+
+export const actions: Actions = {
+	act: async ({ locals, params, request }) => {
+		const { db, person, shop } = locals;
+		if (!person || !shop) error(401, 'Sign in first.');
+		return actFromForm(db, {
+			jobId: params.id,
+			by: person.id,
+			zone: shop.zone,
+			form: await request.formData()
+		});
+	}
+};
