@@ -64,6 +64,10 @@ export function ppeFor(hazards: readonly HazardId[]): PpeId[] {
 
 /** Briefings to read before the chemistry is touched; first aid is always among them. */
 export function briefingsFor(hazards: readonly HazardId[]): BriefingSlug[] {
-	const slugs = hazards.map((id) => ANSWERS[id].briefing);
+	// The briefing on isocyanates tells of sensitization itself.
+	const told = hazards.includes('isocyanate')
+		? hazards.filter((id) => id !== 'sensitizer')
+		: hazards;
+	const slugs = told.map((id) => ANSWERS[id].briefing);
 	return [...new Set<BriefingSlug>([...slugs, 'first-aid-and-spill'])];
 }

@@ -1,0 +1,183 @@
+import { BRUSH_LOSS_G, coatLossesLaw, CUP_LOSS_G, mixedMassG } from '../laws/coat-losses';
+import { FILL_LIMIT_FRACTION } from '../laws/correction';
+import { cupPace } from '../laws/cup-pace';
+import { otherPartLaw } from '../laws/proportioning';
+import { readableSplitLaw } from '../laws/readable-split';
+import { roundTo } from '../quantity/rounding';
+import type { Sheet } from '../materials/sheet';
+import { partFractions, splitCup, toleranceOf, type SplitCup } from './cup-parts';
+import { largestCup } from './largest-cup';
+import type { Cup } from './plan';
+import { PlanError } from './plan-error';
+import { computed, constant, entered, fromSheet, traced, warn, type Draft } from './trace';
+
+export interface BatchPlan {
+	materialId: string;
+	materialName: string;
+	massG: number;
+	fractions: { part: string; fraction: number }[];
+	toleranceFraction: number;
+	cups: Cup[];
+	largestCupG: number;
+	mixS: number;
+	workingS: number;
+}
+
+export interface Batch extends BatchPlan {
+	/** From the first cup's mixing to the last cup's being empty. */
+	paceS: number;
+}
+
+const MOST_CUPS = 500;
+/** Rounding to the scale may push a cup over the largest; a cup more cures it. */
+const TRIES = 12;
+
+interface Wanted {
+	/** Path of the coat or round in the plan, for example "coats.0". */
+	path: string;
+	/** Field of the inputs that the sheet stands in, for messages. */
+	place: string;
+	title: string;
+	sheet: Sheet;
+	laidG: number;
+	rateGPerMin: number;
+	/** How long the laid material takes a fresh cup. */
+	bondWindowS: number;
+}
+
+/**
+ * What is mixed for one coat or round: cups that can be laid before they turn, in masses that the
+ * scale can show, on ratio, and no larger than the shelf's cups.
+ *
+ * @throws PlanError when the pot life, the scale or the shelf allows no cup at all
+ */
+export function batchPlan(draft: Draft, wanted: Wanted): Batch {
+	const { path, sheet, place, title, laidG } = wanted;
+	const { shop, people } = draft.inputs;
+	const { largestG, mixS, workingS } = largestCup(draft, wanted);
+	const cups = cupsOf(draft, wanted, largestG);
+	const massG = roundTo(
+		cups.reduce((sum, cup) => sum + cup.massG, 0),
+		shop.scaleReadabilityG
+	);
+	traced(draft, `${path}.massG`, {
+		label: `${title}: mass to mix`,
+		value: massG,
+		unit: 'g',
+		law: coatLossesLaw,
+		inputs: [
+			computed('m_laid', 'laid on the mold', laidG, 'g'),
+			computed('n_cups', 'cups', cups.length, 'count'),
+			constant('m_cup', 'left in a cup (common practice, no source)', CUP_LOSS_G, 'g'),
+			entered('n_brushes', 'brushes, one a person', people, 'count'),
+			constant('m_brush', 'left in a brush (common practice, no source)', BRUSH_LOSS_G, 'g'),
+			entered('d', 'smallest step of the scale', shop.scaleReadabilityG, 'g')
+		],
+		note: 'Rounded up to what the scale shows in every cup, on ratio.'
+	});
+	const fractions = partFractions(sheet);
+	traceParts(draft, wanted, fractions, cups);
+	const pace = cupPace({
+		cupsG: cups.map((cup) => cup.massG),
+		people,
+		hasMixer: false,
+		mixingTimeS: mixS,
+		workingTimeS: workingS + mixS,
+		layingRateGPerMin: wanted.rateGPerMin,
+		bondWindowS: wanted.bondWindowS
+	});
+	for (const text of pace.warnings) warn(draft, 'warn', 'pace', place, `${title}: ${text}`);
+	return {
+		materialId: sheet.id,
+		materialName: sheet.name,
+		massG,
+		fractions,
+		toleranceFraction: toleranceOf(sheet),
+		cups,
+		largestCupG: largestG,
+		mixS,
+		workingS,
+		paceS: pace.totalS
+	};
+}
+
+function cupsOf(draft: Draft, wanted: Wanted, largestG: number): Cup[] {
+	const { place, sheet, laidG, title } = wanted;
+	const { shop, people } = draft.inputs;
+	const brushesG = people * BRUSH_LOSS_G;
+	let count = Math.ceil((laidG + brushesG) / (largestG - CUP_LOSS_G));
+	if (count > MOST_CUPS) {
+		throw new PlanError([
+			{
+				path: place,
+				message: `${title} would take ${count} cups of ${sheet.name}; accepted: ${MOST_CUPS} at most. Take a material with a longer pot life or a faster way to lay it.`
+			}
+		]);
+	}
+	for (const end = count + TRIES; count <= end; count += 1) {
+		const eachG = mixedMassG({ laidG, cups: count, brushes: people }) / count;
+		const split = splitCup(sheet, eachG, shop.scaleReadabilityG);
+		if (!split) break;
+		const cupVolumeMl = smallestCupMl(split, sheet, shop.cupVolumesMl);
+		if (split.massG > largestG + 1e-6 || cupVolumeMl === null) continue;
+		return Array.from({ length: count }, () => ({ ...split, cupVolumeMl }));
+	}
+	throw new PlanError([
+		{
+			path: 'shop.scaleReadabilityG',
+			message: `A scale that reads ${shop.scaleReadabilityG} g is too coarse to weigh cups of ${sheet.name} on ratio; a finer one is needed.`
+		}
+	]);
+}
+
+function smallestCupMl(cup: SplitCup, sheet: Sheet, shelfMl: readonly number[]): number | null {
+	const neededMl = cup.massG / sheet.mixedDensityGPerMl / FILL_LIMIT_FRACTION;
+	const fitting = shelfMl.filter((volumeMl) => volumeMl >= neededMl - 1e-9);
+	return fitting.length > 0 ? Math.min(...fitting) : null;
+}
+
+function traceParts(
+	draft: Draft,
+	{ path, sheet, title }: Wanted,
+	fractions: BatchPlan['fractions'],
+	cups: readonly Cup[]
+): void {
+	const ratio = sheet.ratioByWeight ?? sheet.ratioByVolume ?? [1];
+	fractions.forEach(({ part, fraction }, index) => {
+		traced(draft, `${path}.fractions.${index}.fraction`, {
+			label: `${title}: share of ${part} by weight`,
+			value: fraction,
+			unit: 'fraction',
+			law: otherPartLaw,
+			inputs: [
+				fromSheet(
+					'r',
+					sheet.ratioByWeight ? 'ratio by weight' : 'ratio by volume',
+					ratio.join(' : '),
+					'text'
+				)
+			]
+		});
+	});
+	const [cup] = cups;
+	cup?.parts.forEach(({ part, massG }, index) => {
+		const share = fractions.findIndex((fraction) => fraction.part === part);
+		traced(draft, `${path}.cups.0.parts.${index}.massG`, {
+			label: `${title}: ${part} in each cup`,
+			value: massG,
+			unit: 'g',
+			law: readableSplitLaw,
+			inputs: [
+				computed('M', 'cup', cup.massG, 'g'),
+				computed(
+					'r',
+					`share of ${part}`,
+					fractions[share]?.fraction ?? 0,
+					'fraction',
+					`${path}.fractions.${share}.fraction`
+				),
+				entered('d', 'smallest step of the scale', draft.inputs.shop.scaleReadabilityG, 'g')
+			]
+		});
+	});
+}

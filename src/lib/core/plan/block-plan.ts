@@ -1,0 +1,140 @@
+import {
+	COMMON_BENCH_TIMES,
+	processEstimateLaw,
+	type ProcessEstimate
+} from '../laws/process-estimate';
+import { chooseProcess, processChoiceLaw } from '../laws/process-choice';
+import type { Sheet } from '../materials/sheet';
+import type { CalendarPlan } from './calendar-plan';
+import { DEFAULTS } from './defaults';
+import type { Plan } from './plan';
+import { computed, traced, type Draft } from './trace';
+
+export interface BlockFacts {
+	gloveMl: number;
+	gloveG: number;
+	shellG: number;
+	gloveMm: number;
+	shellMm: number;
+	gapMm: number;
+	calendar: CalendarPlan;
+}
+
+const MOST_DAYS = 365;
+
+/** The cheapest kit's price by weight, per kilogram; 0 when nothing is priced. */
+function pricePerKg({ kits }: Sheet): number {
+	const prices = kits.map(({ massG, price }) => (1000 * price) / massG);
+	return prices.length > 0 ? Math.min(...prices) : 0;
+}
+
+/**
+ * The same pattern as a solid block of the same rubber with the same margin as the frame's gap, and
+ * which of the two makes more sense. Both are priced by weight used, so that leftovers of kits do
+ * not decide.
+ */
+export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
+	const { surface, inputs } = draft;
+	const { build, shell } = inputs.materials;
+	const areaMl = (surface.exposedAreaCm2 * facts.gloveMm) / 10;
+	const extra = Math.min(5, Math.max(0, facts.gloveMl / Math.max(1e-6, areaMl) - 1));
+	const boxMl = (surface.lengthMm * surface.widthMm * surface.heightMm) / 1000;
+	const choice = chooseProcess({
+		pattern: {
+			lengthMm: Math.max(1, surface.lengthMm),
+			widthMm: Math.max(1, surface.widthMm),
+			heightMm: Math.max(1, surface.heightMm),
+			areaCm2: Math.max(0.01, surface.exposedAreaCm2),
+			volumeMl: Math.min(boxMl, surface.volumeMl)
+		},
+		terms: {
+			gloveMm: facts.gloveMm,
+			gloveExtraFraction: extra,
+			shellMm: facts.shellMm,
+			blockGapMm: Math.min(200, facts.gapMm),
+			layerMm: facts.gloveMm,
+			layerExtraFraction: extra,
+			brushRubberGPerMl: Math.max(0.1, build.mixedDensityGPerMl),
+			pourRubberGPerMl: Math.max(0.1, build.mixedDensityGPerMl),
+			shellGPerMl: Math.max(0.1, shell.mixedDensityGPerMl),
+			brushRubberPricePerKg: pricePerKg(build),
+			pourRubberPricePerKg: pricePerKg(build),
+			shellPricePerKg: pricePerKg(shell),
+			ratePricePerH: inputs.shop.laborPerHour,
+			benchTimes: {
+				...COMMON_BENCH_TIMES,
+				glove: {
+					fixedS: facts.calendar.laborS,
+					perM2S: 0,
+					daysCount: Math.min(MOST_DAYS, Math.ceil(facts.calendar.moldDays))
+				}
+			}
+		}
+	});
+	const glove = choice.estimates.find(({ process }) => process === 'glove');
+	const block = choice.estimates.find(({ process }) => process === 'solid block');
+	if (!glove || !block) throw new RangeError('no estimate for glove and block');
+	const better = isBlockBetter(glove, block) ? 'block' : 'glove';
+	return { ...traceBlock(draft, facts, glove, block), better, why: reason(better, glove, block) };
+}
+
+/** Two ways within 5 % of each other count as equal in price; then fewer days decide. */
+function isBlockBetter(glove: ProcessEstimate, block: ProcessEstimate): boolean {
+	const isTie =
+		Math.abs(glove.totalPrice - block.totalPrice) <=
+		0.05 * Math.max(glove.totalPrice, block.totalPrice);
+	return isTie ? block.daysCount < glove.daysCount : block.totalPrice < glove.totalPrice;
+}
+
+const kg = (massG: number): string => `${(massG / 1000).toPrecision(3)} kg`;
+
+function reason(better: 'glove' | 'block', glove: ProcessEstimate, block: ProcessEstimate): string {
+	const facts =
+		`The block takes ${kg(block.rubberG)} of rubber and costs ${block.totalPrice.toFixed(0)} in ${block.daysCount} days; ` +
+		`the glove takes ${kg(glove.rubberG)} and ${kg(glove.shellG)} of shell, costs ${glove.totalPrice.toFixed(0)} in ${glove.daysCount} days ` +
+		`(materials by weight used, labor included).`;
+	return better === 'block'
+		? `A solid block makes more sense here. ${facts} A glove pays for larger and deeper patterns.`
+		: `The glove makes more sense here. ${facts}`;
+}
+
+function traceBlock(
+	draft: Draft,
+	facts: BlockFacts,
+	glove: ProcessEstimate,
+	block: ProcessEstimate
+): Omit<Plan['block'], 'better' | 'why'> {
+	const common = [
+		computed('A', 'exposed area', draft.surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
+		computed('V_p', 'volume of the pattern', draft.surface.volumeMl, 'mL', 'surface.volumeMl'),
+		computed('t', 'glove', facts.gloveMm, 'mm', 'glove.thicknessMm'),
+		computed('g', 'margin of the block, as the frame’s gap', facts.gapMm, 'mm', 'frame.gapMm')
+	];
+	const number = (
+		key: string,
+		label: string,
+		value: number,
+		unit: 'mL' | 'g' | 'currency' | 'count'
+	): number =>
+		traced(draft, `block.${key}`, {
+			label,
+			value,
+			unit,
+			law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
+			inputs: common
+		});
+	return {
+		rubberMl: number('rubberMl', 'Rubber in a solid block', block.rubberMl, 'mL'),
+		rubberG: number('rubberG', 'Rubber in a solid block', block.rubberG, 'g'),
+		gloveRubberG: number('gloveRubberG', 'Rubber in the glove', facts.gloveG, 'g'),
+		cost: number('cost', 'Solid block: rubber used and labor', block.totalPrice, 'currency'),
+		gloveCost: number(
+			'gloveCost',
+			'Glove: rubber and shell used, and labor',
+			glove.totalPrice,
+			'currency'
+		),
+		days: number('days', 'Days for a solid block', DEFAULTS.blockDays.value, 'count'),
+		gloveDays: number('gloveDays', 'Days for the glove mold', glove.daysCount, 'count')
+	};
+}

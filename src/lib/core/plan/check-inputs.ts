@@ -1,0 +1,88 @@
+import { bodyProblems } from '../geometry/solids';
+import { weightRatio } from '../materials/mix-ratio';
+import type { Sheet } from '../materials/sheet';
+import { planInputsSchema, type PlanInputs } from './inputs';
+import { PlanError, type PlanProblem } from './plan-error';
+
+/**
+ * The inputs as the plan reads them, defaults filled in.
+ *
+ * @throws PlanError naming every field that is out of range and every pair of fields that no plan
+ *   can be computed from
+ */
+export function checkedInputs(inputs: unknown): PlanInputs {
+	const parsed = planInputsSchema.safeParse(inputs);
+	if (!parsed.success) {
+		throw new PlanError(
+			parsed.error.issues.map(({ path, message }) => ({ path: path.join('.'), message }))
+		);
+	}
+	const problems = [...shapeProblems(parsed.data), ...materialProblems(parsed.data)];
+	if (problems.length > 0) throw new PlanError(problems);
+	return parsed.data;
+}
+
+function shapeProblems({ pattern }: PlanInputs): PlanProblem[] {
+	return bodyProblems(pattern.body)
+		.filter(({ severity }) => severity === 'refuse')
+		.map(({ path, message }) => ({ path: `pattern.body.${path}`, message }));
+}
+
+/** What each place in the choice of materials takes. */
+const KINDS: readonly [keyof PlanInputs['materials'], Sheet['kind']][] = [
+	['detail', 'glove'],
+	['build', 'glove'],
+	['shell', 'shell'],
+	['reinforcement', 'reinforcement'],
+	['wax', 'wax'],
+	['film', 'film'],
+	['sealer', 'sealer'],
+	['casting', 'casting']
+];
+
+function materialProblems({ materials }: PlanInputs): PlanProblem[] {
+	return KINDS.flatMap(([place, kind]) => {
+		const sheet = materials[place];
+		if (!sheet) return [];
+		const path = `materials.${place}`;
+		const found: PlanProblem[] = [];
+		if (sheet.kind !== kind) {
+			found.push({
+				path: `${path}.kind`,
+				message: `${sheet.name} is a ${sheet.kind} material; accepted here: ${kind}.`
+			});
+		}
+		if (!weightRatio(sheet)) {
+			found.push({
+				path: `${path}.ratioByWeight`,
+				message: `${sheet.name} has ${sheet.parts.length} parts; give one number a part by weight, or by volume with every part's density.`
+			});
+		}
+		if ((kind === 'glove' || kind === 'shell') && !sheet.potLife) {
+			found.push({
+				path: `${path}.potLife`,
+				message: `${sheet.name} has no pot life, so no cup can be sized; enter the time, the mass and the temperature of its data sheet.`
+			});
+		}
+		return [...found, ...timeProblems(path, sheet)];
+	});
+}
+
+/** A second point must be far enough from the first, and shorter when warmer. */
+function timeProblems(path: string, sheet: Sheet): PlanProblem[] {
+	return (['tackFree', 'recoatCloses', 'demold', 'dry'] as const).flatMap((field) => {
+		const time = sheet[field];
+		if (!time?.second) return [];
+		const warmerByK = time.second.atC - time.atC;
+		const isShorter =
+			warmerByK > 0 ? time.second.timeS < time.timeS : time.second.timeS > time.timeS;
+		return Math.abs(warmerByK) >= 3 && isShorter
+			? []
+			: [
+					{
+						path: `${path}.${field}.second`,
+						message: `${sheet.name}: the two times must lie at least 3 °C apart, the warmer one shorter.`
+					}
+				];
+	});
+}

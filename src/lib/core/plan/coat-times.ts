@@ -1,0 +1,133 @@
+import { brushBackLaw, brushBackS } from '../laws/brush-back';
+import { roundUpTo } from '../quantity/rounding';
+import type { Sheet } from '../materials/sheet';
+import { DEFAULTS } from './defaults';
+import { roomTime } from './room-time';
+import { computed, fromSheet, traced, warn, type Draft } from './trace';
+
+export interface CoatTimes {
+	brushBackS: number | null;
+	tackTestS: number;
+	windowClosesS: number;
+}
+
+/** When a coat is brushed back, tested and out of its window, after laying, in whole minutes. */
+export function coatTimes(
+	draft: Draft,
+	given: {
+		path: string;
+		title: string;
+		kind: 'detail' | 'build';
+		sheet: Sheet;
+		thicknessMm: number;
+		/** From the start of mixing the last cup to its being laid. */
+		layS: number;
+	}
+): CoatTimes {
+	const { path, title, sheet, kind } = given;
+	const { temperatureC } = draft;
+	const tack = roomTime({
+		label: 'almost tack-free',
+		sheet: sheet.tackFree,
+		fallback: 'tackFreeS',
+		temperatureC,
+		safe: 'later'
+	});
+	const tackTestS = traced(draft, `${path}.tackTestS`, {
+		label: `${title}: first tack test after laying`,
+		value: tack.timeS,
+		unit: 's',
+		law: tack.law,
+		inputs: tack.inputs,
+		note: 'When to try; the fingertip decides.'
+	});
+	const times = DEFAULTS.recoatTimes.value;
+	const opens = sheet.tackFree ?? {
+		timeS: DEFAULTS.tackFreeS.value,
+		atC: DEFAULTS.referenceC.value
+	};
+	const closes = roomTime({
+		label: sheet.recoatCloses
+			? 'recoat window shuts'
+			: `${times} times the opening (common practice, no source)`,
+		sheet: sheet.recoatCloses ?? { timeS: opens.timeS * times, atC: opens.atC },
+		fallback: 'demoldS',
+		temperatureC,
+		safe: 'sooner'
+	});
+	const windowClosesS = traced(draft, `${path}.windowClosesS`, {
+		label: `${title}: recoat window shuts after laying`,
+		value: closes.timeS,
+		unit: 's',
+		law: closes.law,
+		inputs: closes.inputs
+	});
+	noteGaps(draft, sheet);
+	if (windowClosesS <= tackTestS) {
+		warn(
+			draft,
+			'refuse',
+			'window-shut',
+			'coats',
+			`${title}: at ${temperatureC} °C the recoat window shuts before the coat is almost tack-free; the data sheet of ${sheet.name} can't be worked with here.`
+		);
+	}
+	return {
+		brushBackS: kind === 'detail' ? brushBack(draft, given) : null,
+		tackTestS,
+		windowClosesS
+	};
+}
+
+function noteGaps(draft: Draft, sheet: Sheet): void {
+	const missing = [
+		sheet.tackFree ? [] : ['when it is almost tack-free'],
+		sheet.recoatCloses ? [] : ['when its recoat window shuts'],
+		sheet.demold ? [] : ['its demold time']
+	].flat();
+	const text = `The data sheet of ${sheet.name} does not say ${missing.join(' nor ')}; common practice is used. Test, and ask the maker.`;
+	const isKnown = draft.warnings.some((warning) => warning.text === text);
+	if (missing.length > 0 && !isKnown) warn(draft, 'warn', 'sheet-gap', 'materials', text);
+}
+
+function brushBack(
+	draft: Draft,
+	given: { path: string; title: string; sheet: Sheet; thicknessMm: number; layS: number }
+): number {
+	const { path, title, sheet, thicknessMm, layS } = given;
+	const gel = roomTime({
+		label: 'pot life, taken as the gel',
+		sheet: sheet.potLife,
+		fallback: 'brushBackS',
+		temperatureC: draft.temperatureC,
+		safe: 'exact'
+	});
+	const viscosityPaS = sheet.mixedViscosityPaS;
+	const afterMixS =
+		viscosityPaS === undefined
+			? Math.min(gel.timeS, DEFAULTS.brushBackS.value)
+			: brushBackS({
+					thicknessMm,
+					viscosityPaS: Math.min(500, Math.max(0.01, viscosityPaS)),
+					densityGPerMl: sheet.mixedDensityGPerMl,
+					gelTimeS: gel.timeS
+				});
+	return traced(draft, `${path}.brushBackS`, {
+		label: `${title}: brushed back up after laying`,
+		value: roundUpTo(Math.max(60, afterMixS - layS), 60),
+		unit: 's',
+		law: brushBackLaw,
+		inputs: [
+			computed('h', 'thickness', thicknessMm, 'mm', `${path}.thicknessMm`),
+			fromSheet(
+				'μ_0',
+				'viscosity of the mix',
+				viscosityPaS ?? 'not given: about 20 min',
+				viscosityPaS === undefined ? 'text' : 'Pa·s'
+			),
+			fromSheet('ρ', 'density of the mix', sheet.mixedDensityGPerMl, 'g/mL'),
+			computed('t_gel', 'pot life at room temperature', gel.timeS, 's'),
+			computed('t_lay', 'mixing and laying, which count already', layS, 's')
+		]
+	});
+}

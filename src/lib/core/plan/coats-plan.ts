@@ -1,0 +1,152 @@
+import { coatProfileLaw } from '../laws/coat-profile';
+import { coatVolumeLaw, coatVolumesMl } from '../laws/coat-volume';
+import { flangeVolumeMl } from '../laws/flange';
+import type { FramePlan } from './frame-plan';
+import type { GloveBuild } from './glove-build';
+import { batchPlan } from './batch-plan';
+import { coatTimes } from './coat-times';
+import type { Coat } from './plan';
+import { computed, traced, tradeLaw, type Draft } from './trace';
+
+export interface CoatsPlan {
+	coats: Coat[];
+	/** Hands on each coat, from first mixing to last cup empty. */
+	paceS: number[];
+	gloveMl: number;
+	gloveG: number;
+}
+
+const detailThicknessLaw = tradeLaw(
+	'detail-thickness',
+	'Thickness of a detail coat',
+	't = 0.5 mm',
+	'a free-flowing material that drains; what it leaves on a wall is thinner'
+);
+
+/** The coats that make the glove, detail coats first, with their volumes, cups and times. */
+export function coatsPlan(draft: Draft, build: GloveBuild, frame: FramePlan): CoatsPlan {
+	const { materials, shop } = draft.inputs;
+	const kinds = [
+		...build.detailMm.map((thicknessMm) => ({ kind: 'detail' as const, thicknessMm })),
+		...build.buildMm.map((thicknessMm) => ({ kind: 'build' as const, thicknessMm }))
+	];
+	const volumes = gloveVolumesMl(
+		draft,
+		kinds.map(({ thicknessMm }) => thicknessMm),
+		frame
+	);
+	const paceS: number[] = [];
+	let gloveG = 0;
+	const coats = kinds.map(({ kind, thicknessMm }, index): Coat => {
+		const path = `coats.${index}`;
+		const number = kind === 'detail' ? index + 1 : index + 1 - build.detailMm.length;
+		const title = `${kind === 'detail' ? 'Detail' : 'Build'} coat ${number}`;
+		const sheet = kind === 'detail' ? (materials.detail ?? materials.build) : materials.build;
+		const volumeMl = volumes[index] ?? 0;
+		traceCoat(draft, { path, title, kind, thicknessMm, volumeMl, build });
+		const laidG = volumeMl * sheet.mixedDensityGPerMl;
+		gloveG += laidG;
+		const { paceS: pace, ...batch } = batchPlan(draft, {
+			path,
+			place: `materials.${kind}`,
+			title,
+			sheet,
+			laidG,
+			rateGPerMin: shop.brushingGPerMin,
+			bondWindowS: sheet.recoatCloses?.timeS ?? sheet.tackFree?.timeS ?? 2700
+		});
+		paceS.push(pace);
+		const layS = batch.mixS + (60 * (batch.cups[0]?.massG ?? 0)) / shop.brushingGPerMin;
+		const times = coatTimes(draft, { path, title, kind, sheet, thicknessMm, layS });
+		return {
+			id: `${kind}-${number}`,
+			kind,
+			number,
+			title,
+			thicknessMm,
+			volumeMl,
+			...batch,
+			...times
+		};
+	});
+	return { coats, paceS, gloveMl: volumes.reduce((sum, ml) => sum + ml, 0), gloveG };
+}
+
+/** Volume of each coat on pattern and flange: each lies on the ones below it. */
+function gloveVolumesMl(
+	draft: Draft,
+	thicknessesMm: readonly number[],
+	frame: FramePlan
+): number[] {
+	const onPattern = coatVolumesMl(coatSurface(draft), thicknessesMm);
+	let totalMm = 0;
+	let belowMl = 0;
+	return thicknessesMm.map((thicknessMm, index) => {
+		totalMm += thicknessMm;
+		const uptoMl = flangeVolumeMl({
+			outerAreaCm2: frame.insideAreaCm2,
+			footAreaCm2: draft.surface.footprintCm2,
+			footPerimeterMm: draft.surface.footLengthMm,
+			coatThicknessMm: totalMm,
+			flangeThicknessMm: totalMm
+		});
+		const flangeMl = Math.max(0, uptoMl - belowMl);
+		belowMl = uptoMl;
+		return Math.max(0, onPattern[index] ?? 0) + flangeMl;
+	});
+}
+
+/** The exposed surface as the coat laws read it. */
+export function coatSurface({ surface }: Draft) {
+	return {
+		areaCm2: surface.exposedAreaCm2,
+		edgeTurnMm: surface.edgeTurnMm,
+		cornerTurnSr: surface.cornerTurnSr
+	};
+}
+
+function traceCoat(
+	draft: Draft,
+	given: {
+		path: string;
+		title: string;
+		kind: 'detail' | 'build';
+		thicknessMm: number;
+		volumeMl: number;
+		build: GloveBuild;
+	}
+): void {
+	const { path, title, kind, thicknessMm, volumeMl, build } = given;
+	traced(draft, `${path}.thicknessMm`, {
+		label: `${title}: thickness`,
+		value: thicknessMm,
+		unit: 'mm',
+		law: kind === 'detail' ? detailThicknessLaw : coatProfileLaw,
+		inputs: [
+			computed('T', 'glove', build.thicknessMm, 'mm', 'glove.thicknessMm'),
+			computed('n', 'build coats', build.buildMm.length, 'count')
+		],
+		note: 'Rounded to 0.1 mm; check with a pin gauge, a brush leaves about ± 10 %.'
+	});
+	traced(draft, `${path}.volumeMl`, {
+		label: `${title}: volume on pattern and flange`,
+		value: volumeMl,
+		unit: 'mL',
+		law: coatVolumeLaw,
+		inputs: [
+			computed('A', 'exposed area', draft.surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
+			computed('t', 'thickness', thicknessMm, 'mm', `${path}.thicknessMm`),
+			computed('E', 'edges times their turn', draft.surface.edgeTurnMm, 'mm'),
+			computed('K', 'corners', draft.surface.cornerTurnSr, 'count'),
+			computed(
+				'A_flange',
+				'flange',
+				draft.figures['surface.flangeAreaCm2']?.value ?? 0,
+				'cm2',
+				'surface.flangeAreaCm2'
+			)
+		],
+		low: volumeMl * 0.8,
+		high: volumeMl * 1.2
+	});
+}

@@ -1,0 +1,165 @@
+import { briefingsFor, hazardsOf, ppeFor } from '../materials/hazards';
+import { shellReleaseNeed } from '../materials/release-need';
+import type { Sheet } from '../materials/sheet';
+import { blockPlan } from './block-plan';
+import { calendarPlan } from './calendar-plan';
+import { coatsPlan } from './coats-plan';
+import { costPlan } from './cost-plan';
+import { curePlan } from './cure-plan';
+import { DEFAULTS } from './defaults';
+import { warnOfForm, warnOfLifting } from './form-warnings';
+import { framePlan } from './frame-plan';
+import { gloveBuild } from './glove-build';
+import { orderPlan } from './order-plan';
+import { PROCESS_VERSION, type Plan } from './plan';
+import { pourPlan } from './pour-plan';
+import { releasePlan, spreadG } from './release-plan';
+import { roomTime } from './room-time';
+import { warnOfRoom } from './room-warnings';
+import { shellPlan } from './shell-plan';
+import { shellThicknessPlan } from './shell-thickness-plan';
+import { surfacePlan } from './surface-plan';
+import type { Draft } from './trace';
+import { washing, weightsPlan } from './weights-plan';
+import { workList } from './work-list';
+
+/** Puts the parts of a plan together; every part leaves its trace and its warnings in the draft. */
+export function composePlan(draft: Draft): Plan {
+	const { inputs, temperatureC } = draft;
+	const { materials, people } = inputs;
+	const build = gloveBuild(draft);
+	const shellThickness = shellThicknessPlan(draft);
+	const frame = framePlan(draft, build.thicknessMm, shellThickness.thicknessMm);
+	const surface = surfacePlan(draft, frame);
+	const coats = coatsPlan(draft, build, frame);
+	const usesDetail = build.detailMm.length > 0;
+	const first = usesDetail && materials.detail ? materials.detail : materials.build;
+	const release = releasePlan(draft, frame, first);
+	const shell = shellPlan(draft, build.thicknessMm, shellThickness.thicknessMm, frame);
+	const backNeed = shellReleaseNeed(materials.build, materials.shell);
+	const backCoats = materials.wax ? DEFAULTS.shellWaxCoats.value : 0;
+	const shellRelease = {
+		...backNeed,
+		waxCoats: backCoats,
+		waxG: spreadG(draft, {
+			path: 'shellRelease.waxG',
+			label: 'Wax on the back of the glove',
+			sheet: materials.wax,
+			fallback: 'waxSpread',
+			coats: backCoats,
+			areaCm2: surface.coatedAreaCm2
+		})
+	};
+	const cures = curePlan(draft);
+	const pour = pourPlan(draft, shellThickness);
+	const weights = weightsPlan(draft, {
+		gloveG: coats.gloveG,
+		shellG: shell.shellG,
+		frameG: frame.frameG
+	});
+	const tasks = workList({
+		people,
+		exposedAreaCm2: surface.exposedAreaCm2,
+		coatedAreaCm2: surface.coatedAreaCm2,
+		release,
+		sealerDryS: roomTime({
+			label: 'sealer dries',
+			sheet: materials.sealer?.dry,
+			fallback: 'filmDryS',
+			temperatureC,
+			safe: 'later'
+		}).timeS,
+		coats,
+		gloveCureS: cures.gloveCure.testS,
+		shellRelease,
+		shell,
+		shellCureS: cures.shellCure.testS,
+		castingS: cures.castingS
+	});
+	const calendar = calendarPlan(draft, tasks);
+	const order = orderPlan(draft, [
+		...coats.coats.map(({ kind, massG }) => ({
+			sheet: kind === 'detail' ? materials.detail : materials.build,
+			massG
+		})),
+		...shell.rounds.flatMap(({ massG, reinforcementG }) => [
+			{ sheet: materials.shell, massG },
+			{ sheet: materials.reinforcement, massG: reinforcementG }
+		]),
+		{ sheet: materials.wax, massG: release.waxG + shellRelease.waxG },
+		{ sheet: materials.film, massG: release.filmG },
+		{ sheet: materials.sealer, massG: release.sealerG },
+		{ sheet: materials.casting, massG: pour.massG }
+	]);
+	const used = usedSheets(draft, usesDetail);
+	const hazards = hazardsOf(used);
+	warnOfRoom(draft, used, hazards);
+	warnOfForm(draft, build.thicknessMm);
+	warnOfLifting(draft, weights);
+	const rank = { refuse: 0, warn: 1, note: 2 };
+	return {
+		format: 'glovewright.plan.1',
+		processVersion: PROCESS_VERSION,
+		title: `${inputs.pattern.name}: glove mold`.slice(0, 120),
+		inputs,
+		surface,
+		roomTemperatureC: temperatureC,
+		roomHumidityPct: draft.humidityPct,
+		release,
+		frame: frame.frame,
+		detail: build.detail,
+		coats: coats.coats,
+		glove: {
+			thicknessMm: build.thicknessMm,
+			leastMm: build.leastMm,
+			shoreA: materials.build.shoreA ?? null
+		},
+		gloveCure: cures.gloveCure,
+		shellRelease,
+		shell: {
+			thicknessMm: shellThickness.thicknessMm,
+			why: shellThickness.why,
+			rounds: shell.rounds
+		},
+		shellCure: cures.shellCure,
+		pour,
+		washing: washing(release.filmPasses > 0),
+		weights,
+		order,
+		cost: costPlan(draft, order, pour, calendar),
+		calendar: calendar.calendar,
+		betterStartAt: calendar.betterStartAt,
+		finishAt: calendar.finishAt,
+		people,
+		ppe: ppeFor(hazards),
+		hazards,
+		briefings: briefingsFor(hazards),
+		block: blockPlan(draft, {
+			gloveMl: coats.gloveMl,
+			gloveG: coats.gloveG,
+			shellG: shell.shellG,
+			gloveMm: build.thicknessMm,
+			shellMm: shellThickness.thicknessMm,
+			gapMm: frame.frame.gapMm,
+			calendar
+		}),
+		warnings: draft.warnings.toSorted((a, b) => rank[a.severity] - rank[b.severity]),
+		figures: draft.figures
+	};
+}
+
+/** What the job really takes: materials chosen but not needed raise no hazards and no warnings. */
+function usedSheets({ inputs }: Draft, usesDetail: boolean): Sheet[] {
+	const { detail, build, shell, reinforcement, wax, film, sealer, casting } = inputs.materials;
+	const seals = inputs.pattern.porosity === 'porous' ? sealer : undefined;
+	return [
+		usesDetail ? detail : undefined,
+		build,
+		shell,
+		reinforcement,
+		wax,
+		film,
+		seals,
+		casting
+	].filter((sheet) => sheet !== undefined);
+}

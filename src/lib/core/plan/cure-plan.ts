@@ -1,0 +1,53 @@
+import type { Plan } from './plan';
+import { roomTime } from './room-time';
+import { traced, type Draft } from './trace';
+
+export interface CurePlan {
+	gloveCure: Plan['gloveCure'];
+	shellCure: Plan['shellCure'];
+	castingS: number;
+}
+
+/** The long waits: glove, shell and first part, at the room's temperature. */
+export function curePlan(draft: Draft): CurePlan {
+	const { build, shell, casting } = draft.inputs.materials;
+	const { temperatureC } = draft;
+	const wait = (
+		path: string,
+		label: string,
+		sheet: typeof build,
+		fallback: 'demoldS' | 'castingS'
+	) => {
+		const cure = roomTime({
+			label: 'demold',
+			sheet: sheet.demold,
+			fallback,
+			temperatureC,
+			safe: 'later'
+		});
+		return path === ''
+			? cure.timeS
+			: traced(draft, path, {
+					label,
+					value: cure.timeS,
+					unit: 's',
+					law: cure.law,
+					inputs: cure.inputs,
+					note: 'When to try; the test decides.'
+				});
+	};
+	const shore = build.shoreA === undefined ? '' : ` Shore A should read about ${build.shoreA}.`;
+	return {
+		gloveCure: {
+			testS: wait('gloveCure.testS', 'Glove cured after the last coat', build, 'demoldS'),
+			test: `Press a fingernail into the flange: no mark stays, nothing is sticky.${shore}`,
+			why: `Demold time of ${build.name} at ${temperatureC} °C, counted from the last coat; overnight, normally.`
+		},
+		shellCure: {
+			testS: wait('shellCure.testS', 'Shell cured after the last round', shell, 'demoldS'),
+			test: 'Knock on the thickest and the thinnest place: both ring hard, and neither is warm.',
+			why: `Demold time of ${shell.name} at ${temperatureC} °C, counted from the last round; overnight, normally.`
+		},
+		castingS: wait('', 'First part', casting, 'castingS')
+	};
+}

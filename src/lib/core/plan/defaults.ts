@@ -1,0 +1,50 @@
+import type { FigureInput } from '../quantity/figure';
+import type { Unit } from '../quantity/unit';
+
+interface Default {
+	label: string;
+	value: number;
+	unit: Unit;
+}
+
+const entry = (label: string, value: number, unit: Unit): Default => ({ label, value, unit });
+
+/** What a plan takes when neither sheet, shop nor person says; common practice, no source. */
+export const DEFAULTS = {
+	detailCoats: entry('detail coats', 2, 'count'),
+	detailCoatMm: entry('thickness of a detail coat', 0.5, 'mm'),
+	leastShare: entry('thinnest reading that passes, share of the build', 0.8, 'fraction'),
+	mixS: entry('time to mix a cup', 120, 's'),
+	tackFreeS: entry('almost tack-free at room temperature', 2700, 's'),
+	recoatTimes: entry('recoat window shuts, times the opening', 4, 'count'),
+	roundTimes: entry('a shell round takes the next, times the pot life', 4, 'count'),
+	demoldS: entry('cure before demolding', 57_600, 's'),
+	castingS: entry('a casting before it is taken out', 7200, 's'),
+	brushBackS: entry('a free-flowing coat holds on a wall', 1200, 's'),
+	referenceC: entry('temperature of a time without one', 23, 'C'),
+	waxSpread: entry('wax a coat', 25, 'g'),
+	filmSpread: entry('parting film a pass', 70, 'g'),
+	sealerSpread: entry('sealer a coat', 120, 'g'),
+	hazeS: entry('wax hazes', 720, 's'),
+	filmDryS: entry('parting film dries', 1800, 's'),
+	sealerCoats: entry('coats of sealer', 2, 'count'),
+	shellWaxCoats: entry('coats of wax on the back of the glove', 2, 'count'),
+	boardMm: entry('thickness of the boards', 18, 'mm'),
+	boardGPerMl: entry('density of plywood', 0.65, 'g/mL'),
+	ledgeMm: entry('mold board beyond the frame', 50, 'mm'),
+	shellModulusMPa: entry('stiffness of the shell, MPa', 800, 'count'),
+	deflectionShare: entry('allowed bulge of a shell wall, share of its span', 1 / 500, 'fraction'),
+	spreadFraction: entry('uncertainty of a brushed thickness', 0.1, 'fraction'),
+	pourLoss: entry('casting left in cups and spills', 0.05, 'fraction'),
+	moldLifePours: entry('pours before a glove is worn out', 50, 'count'),
+	pourLaborS: entry('hands on a pour and its release', 2700, 's'),
+	blockDays: entry('days for a solid block', 2, 'count')
+} as const satisfies Record<string, Default>;
+
+export type DefaultKey = keyof typeof DEFAULTS;
+
+/** A default as an input of a figure: marked as such, with where it comes from. */
+export function defaultInput(symbol: string, key: DefaultKey): FigureInput {
+	const { label, value, unit } = DEFAULTS[key];
+	return { symbol, label: `${label} (common practice, no source)`, value, unit, origin: 'default' };
+}

@@ -1,0 +1,78 @@
+import { liftingLimit, estimatedHorizontalMm } from '../laws/lifting';
+import { liftAdvice } from '../laws/lifting-advice';
+import { bodyProblems } from '../geometry/solids';
+import type { Plan } from './plan';
+import { warn, type Draft } from './trace';
+
+/** Share of its elongation that a glove takes again and again without tearing; common practice, no source. */
+const STRETCH_SHARE = 1 / 3;
+
+/** What the pattern's form says against glove and shell. */
+export function warnOfForm(draft: Draft, gloveMm: number): void {
+	const { inputs, surface } = draft;
+	for (const { path, message, severity } of bodyProblems(inputs.pattern.body)) {
+		if (severity === 'note') warn(draft, 'note', 'pattern-form', `pattern.body.${path}`, message);
+	}
+	const { undercutMm } = inputs.pattern;
+	if (undercutMm === 0 && surface.steepestWallDeg > 90.5) {
+		const text = `A wall leans out (${Math.round(surface.steepestWallDeg)}°), but no undercut is given: measure how far it overhangs.`;
+		warn(draft, 'warn', 'undercut-unknown', 'pattern', text);
+	}
+	if (undercutMm > 0) warnOfUndercut(draft, undercutMm, gloveMm);
+	for (const solid of inputs.pattern.body.kind === 'solids' ? inputs.pattern.body.solids : []) {
+		if (solid.shape === 'ring' && solid.innerDiameterMm < 4 * gloveMm) {
+			const text = `The hole in "${solid.name}" is ${solid.innerDiameterMm} mm wide: ${gloveMm} mm of glove on each side leave no room for a shell in it. Fill it, or core it.`;
+			warn(draft, 'warn', 'hole-closed', 'pattern', text);
+		}
+	}
+}
+
+function warnOfUndercut(draft: Draft, undercutMm: number, gloveMm: number): void {
+	const { build } = draft.inputs.materials;
+	const widthMm = Math.min(draft.surface.lengthMm, draft.surface.widthMm);
+	const stretchPct = (200 * undercutMm) / Math.max(1, widthMm - 2 * undercutMm);
+	if (build.elongationPct === undefined) {
+		const text = `The data sheet of ${build.name} gives no elongation, so nobody can compute whether the glove stretches over ${undercutMm} mm of undercut.`;
+		warn(draft, 'warn', 'undercut-stretch', 'pattern', text);
+	} else if (stretchPct > build.elongationPct * STRETCH_SHARE) {
+		const isTorn = stretchPct > build.elongationPct;
+		const text = `To come off ${undercutMm} mm of undercut the glove stretches by about ${Math.round(stretchPct)} %; ${build.name} takes ${Math.round(build.elongationPct * STRETCH_SHARE)} % again and again and tears at ${build.elongationPct} %.`;
+		warn(draft, isTorn ? 'refuse' : 'warn', 'undercut-stretch', 'pattern', text);
+	}
+	if (undercutMm > gloveMm) {
+		const text = `An undercut of ${undercutMm} mm is deeper than the glove (${gloveMm} mm): a shell in one piece locks under it. Build the glove thicker there, or choose another mold.`;
+		warn(draft, 'refuse', 'shell-lock', 'shell', text);
+	} else if (undercutMm > gloveMm / 2) {
+		const text = `An undercut of ${undercutMm} mm against ${gloveMm} mm of glove: fill the back of the glove there until the shell drafts.`;
+		warn(draft, 'warn', 'shell-lock', 'shell', text);
+	}
+}
+
+const BENCH_MM = 900;
+
+/** How the mold may be lifted, empty and filled. */
+export function warnOfLifting(draft: Draft, weights: Plan['weights']): void {
+	const depthMm = Math.min(3000, Math.min(draft.surface.lengthMm, draft.surface.widthMm) + 100);
+	const limit = liftingLimit({
+		horizontalMm: Math.min(
+			3000,
+			estimatedHorizontalMm({ moldDepthMm: depthMm, originHeightMm: BENCH_MM })
+		),
+		originHeightMm: BENCH_MM,
+		travelMm: 250,
+		twistDeg: 0,
+		liftsPerMin: 0.2,
+		duration: 'up to 1 h',
+		coupling: 'fair'
+	});
+	const emptyG = weights.gloveG + weights.shellG + weights.frameG;
+	for (const [what, massG] of [
+		['The empty mold', emptyG],
+		['The mold with a set part in it', weights.filledG]
+	] as const) {
+		const advice = liftAdvice({ massG, limit, holdsLiquid: false });
+		if (advice.way === 'one person') continue;
+		const text = `${what} weighs ${(massG / 1000).toFixed(1)} kg: turn and lift it with ${advice.way === 'hoist or pallet truck' ? 'a hoist or pallet truck' : advice.way}. ${advice.reason} ${advice.caution}`;
+		warn(draft, 'warn', 'lifting', 'people', text);
+	}
+}

@@ -1,0 +1,146 @@
+import { coatThicknessesMm } from '../laws/coat-profile';
+import { largestHoldingMm } from '../laws/sag';
+import { roundTo } from '../quantity/rounding';
+import { DEFAULTS, defaultInput } from './defaults';
+import { detailNeed } from './detail-rule';
+import { PlanError } from './plan-error';
+import { computed, entered, traced, tradeLaw, warn, type Draft } from './trace';
+
+export interface GloveBuild {
+	thicknessMm: number;
+	leastMm: number;
+	detail: { needed: boolean; why: string };
+	/** Thickness of each coat in the order in which they go on. */
+	detailMm: number[];
+	buildMm: number[];
+}
+
+/** Largest side of a pattern up to which a glove of this thickness keeps its shape. */
+const THICKNESS_BY_SIZE: readonly [largestMm: number, thicknessMm: number][] = [
+	[200, 6],
+	[400, 8],
+	[800, 10],
+	[Infinity, 12]
+];
+const MOST_COATS = 12;
+const STEP_MM = 0.1;
+const LEAST_BUILD_MM = 0.5;
+/** The last of an evenly rising series that starts at 0.6 of the mean is 1.4 of it. */
+const LAST_SHARE = 1.4;
+
+const thicknessLaw = tradeLaw(
+	'glove-thickness',
+	'Thickness of a glove by size',
+	'6 mm to 200 mm, 8 mm to 400 mm, 10 mm to 800 mm, 12 mm beyond (largest side)',
+	'a brushed rubber of Shore A 20 to 60 in a rigid shell'
+);
+const leastLaw = tradeLaw(
+	'least-thickness',
+	'Thinnest gauge reading that passes',
+	't_least = share · t',
+	'pin gauge at planned points after the last coat'
+);
+
+/** How thick the glove gets, in which coats, and why with or without detail coats. */
+export function gloveBuild(draft: Draft): GloveBuild {
+	const { inputs, surface } = draft;
+	const largestMm = Math.max(surface.lengthMm, surface.widthMm, surface.heightMm);
+	const proposedMm = THICKNESS_BY_SIZE.find(([upTo]) => largestMm <= upTo)?.[1] ?? 12;
+	const thicknessMm = traced(draft, 'glove.thicknessMm', {
+		label: 'Thickness of the glove',
+		value: inputs.gloveThicknessMm ?? proposedMm,
+		unit: 'mm',
+		law: thicknessLaw,
+		inputs: [
+			inputs.gloveThicknessMm === undefined
+				? computed('d', 'largest side of the pattern', largestMm, 'mm')
+				: entered('t', 'thickness asked for', inputs.gloveThicknessMm, 'mm')
+		]
+	});
+	const leastMm = traced(draft, 'glove.leastMm', {
+		label: 'Thinnest reading that passes',
+		value: roundTo(thicknessMm * DEFAULTS.leastShare.value, STEP_MM),
+		unit: 'mm',
+		law: leastLaw,
+		inputs: [
+			computed('t', 'glove', thicknessMm, 'mm', 'glove.thicknessMm'),
+			defaultInput('share', 'leastShare')
+		]
+	});
+	const detail = detailNeed(inputs.pattern.detail);
+	const detailMm = detailCoats(draft, detail.needed);
+	const buildTotalMm = thicknessMm - detailMm.reduce((sum, mm) => sum + mm, 0);
+	if (buildTotalMm < LEAST_BUILD_MM) {
+		throw new PlanError([
+			{
+				path: 'gloveThicknessMm',
+				message: `${thicknessMm} mm leaves nothing for build coats over the detail coats; accepted: ${thicknessMm - buildTotalMm + LEAST_BUILD_MM} mm or more.`
+			}
+		]);
+	}
+	return { thicknessMm, leastMm, detail, detailMm, buildMm: buildCoats(draft, buildTotalMm) };
+}
+
+function detailCoats(draft: Draft, needed: boolean): number[] {
+	const { detail } = draft.inputs.materials;
+	if (!needed) {
+		if (detail) {
+			const text = `${detail.name} is chosen for detail coats, but the detail calls for none: it is left out.`;
+			warn(draft, 'note', 'detail-unused', 'detail', text);
+		}
+		return [];
+	}
+	if (!detail) {
+		warn(
+			draft,
+			'refuse',
+			'detail-missing',
+			'detail',
+			'The detail calls for detail coats and no free-flowing material is chosen for them: it would trap air.'
+		);
+		return [];
+	}
+	if (detail.body !== 'free-flowing' && detail.body !== 'liquid') {
+		const text = `${detail.name} is ${detail.body}; detail coats need a free-flowing material, or air stays in the recesses.`;
+		warn(draft, 'refuse', 'detail-too-thick', 'detail', text);
+	}
+	return Array.from({ length: DEFAULTS.detailCoats.value }, () => DEFAULTS.detailCoatMm.value);
+}
+
+function buildCoats(draft: Draft, totalMm: number): number[] {
+	const { inputs } = draft;
+	const limitMm = holdingLimitMm(draft);
+	const usual = totalMm <= 8 ? 3 : Math.max(4, Math.ceil(totalMm / 3));
+	const holding = Math.ceil((LAST_SHARE * totalMm) / limitMm - 1e-9);
+	const coats = inputs.buildCoats ?? Math.min(MOST_COATS, Math.max(usual, holding));
+	if (holding > coats) {
+		const needed = holding > MOST_COATS ? 'a material that stays up better' : `${holding} coats`;
+		const text = `The last of ${coats} build coats is ${((LAST_SHARE * totalMm) / coats).toFixed(1)} mm; more than ${limitMm.toFixed(1)} mm runs off this wall. Take ${needed}.`;
+		warn(draft, 'warn', 'sag', 'coats', text);
+	}
+	const exact = coatThicknessesMm({ targetMm: totalMm, coats });
+	const rounded = exact.map((mm) => Math.max(STEP_MM, roundTo(mm, STEP_MM)));
+	const beforeMm = rounded.slice(0, -1).reduce((sum, mm) => sum + mm, 0);
+	return [...rounded.slice(0, -1), roundTo(totalMm - beforeMm, STEP_MM / 10)];
+}
+
+/** Thickest coat that stays on the steepest wall, mm; Infinity when the sheet can't tell. */
+export function holdingLimitMm(draft: Draft): number {
+	const { build } = draft.inputs.materials;
+	const slopeDeg = Math.min(90, Math.max(1, draft.surface.steepestWallDeg));
+	if (build.yieldStressPa !== undefined) {
+		return largestHoldingMm({
+			yieldStressPa: Math.min(5000, Math.max(0.1, build.yieldStressPa)),
+			densityGPerMl: build.mixedDensityGPerMl,
+			slopeDeg
+		});
+	}
+	if (build.body === 'free-flowing' && slopeDeg > 30) {
+		const text = `${build.name} is free-flowing: it does not stay on a wall of ${Math.round(slopeDeg)}°. Take a thixotropic material for the build coats.`;
+		warn(draft, 'refuse', 'sag', 'coats', text);
+	} else if (slopeDeg > 30) {
+		const text = `The data sheet of ${build.name} gives no yield stress, so nobody can compute how thick a coat stays on the wall: try one first.`;
+		warn(draft, 'note', 'sag-unknown', 'coats', text);
+	}
+	return Infinity;
+}

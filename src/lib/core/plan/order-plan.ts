@@ -1,0 +1,122 @@
+import { kitsLaw, kitsToBuy } from '../laws/kits';
+import { combinedSum, orderQuantity, orderQuantityLaw } from '../laws/order-quantity';
+import type { Sheet } from '../materials/sheet';
+import { DEFAULTS, defaultInput } from './defaults';
+import type { Plan } from './plan';
+import { computed, fromSheet, traced, warn, type Draft } from './trace';
+
+type OrderLine = Plan['order'][number];
+
+/** What one use takes of a material. */
+export interface Need {
+	sheet: Sheet | undefined;
+	massG: number;
+}
+
+const MOST_SIZES = 8;
+
+/** One line for each material used, in kits, the same material in two places bought once. */
+export function orderPlan(draft: Draft, needs: readonly Need[]): OrderLine[] {
+	const byId = new Map<string, { sheet: Sheet; massesG: number[] }>();
+	for (const { sheet, massG } of needs) {
+		if (!sheet || massG <= 0) continue;
+		const known = byId.get(sheet.id);
+		if (known) known.massesG.push(massG);
+		else byId.set(sheet.id, { sheet, massesG: [massG] });
+	}
+	return [...byId.values()].map(({ sheet, massesG }, index) =>
+		orderLine(draft, sheet, massesG, index)
+	);
+}
+
+function orderLine(
+	draft: Draft,
+	sheet: Sheet,
+	massesG: readonly number[],
+	index: number
+): OrderLine {
+	const path = `order.${index}`;
+	const fraction = DEFAULTS.spreadFraction.value;
+	const needG = massesG.reduce((sum, massG) => sum + massG, 0);
+	const spreadG = combinedSum(massesG.map((value) => ({ value, fraction })));
+	const amounts = orderQuantity({ needG, uncertaintyFraction: spreadG / needG });
+	traced(draft, `${path}.needG`, {
+		label: `${sheet.name}: what the plan uses`,
+		value: needG,
+		unit: 'g',
+		law: orderQuantityLaw,
+		inputs: massesG.map((massG, use) => computed(`m_${use + 1}`, `use ${use + 1}`, massG, 'g')),
+		low: amounts.lowG,
+		high: amounts.highG
+	});
+	const safeG = traced(draft, `${path}.safeG`, {
+		label: `${sheet.name}: what to have at hand`,
+		value: amounts.orderG,
+		unit: 'g',
+		law: orderQuantityLaw,
+		inputs: [
+			computed('m', 'what the plan uses', needG, 'g', `${path}.needG`),
+			computed('u', 'uncertainty of the sum', spreadG / needG, 'fraction'),
+			defaultInput('u_1', 'spreadFraction')
+		]
+	});
+	return {
+		...boughtFor(draft, sheet, safeG, path),
+		materialId: sheet.id,
+		name: sheet.name,
+		needG,
+		safeG,
+		...(sheet.shelfLifeDays ? { shelfLifeDays: sheet.shelfLifeDays } : {})
+	};
+}
+
+function boughtFor(
+	draft: Draft,
+	sheet: Sheet,
+	safeG: number,
+	path: string
+): Pick<OrderLine, 'kits' | 'boughtG' | 'leftoverG' | 'price'> {
+	// The law takes eight sizes; the largest ones are the cheapest by weight.
+	const sizes = sheet.kits
+		.filter(({ massG }) => massG >= 1)
+		.toSorted((a, b) => b.massG - a.massG)
+		.slice(0, MOST_SIZES);
+	if (sizes.length === 0) {
+		const text = `${sheet.name} has no kit sizes, so it is neither ordered nor priced here: enter what the shop buys.`;
+		warn(draft, 'warn', 'no-kits', 'order', text);
+		return { kits: [], boughtG: 0, leftoverG: 0, price: 0 };
+	}
+	const choice = kitsToBuy({ needG: safeG, kits: sizes });
+	const kits = sizes.flatMap((size, index) => {
+		const count = choice.counts[index] ?? 0;
+		return count > 0 ? [{ name: size.name, massG: size.massG, count, price: size.price }] : [];
+	});
+	const inputs = [
+		computed('need', 'what to have at hand', safeG, 'g', `${path}.safeG`),
+		...kits.map((kit, index) =>
+			fromSheet(`n_${index + 1}`, `${kit.count} × ${kit.name}, each`, kit.massG, 'g')
+		)
+	];
+	const base = { law: kitsLaw, inputs };
+	return {
+		kits,
+		boughtG: traced(draft, `${path}.boughtG`, {
+			...base,
+			label: `${sheet.name}: bought`,
+			value: choice.massG,
+			unit: 'g'
+		}),
+		leftoverG: traced(draft, `${path}.leftoverG`, {
+			...base,
+			label: `${sheet.name}: left over`,
+			value: choice.massG - safeG,
+			unit: 'g'
+		}),
+		price: traced(draft, `${path}.price`, {
+			...base,
+			label: `${sheet.name}: price`,
+			value: choice.price,
+			unit: 'currency'
+		})
+	};
+}

@@ -1,0 +1,118 @@
+import { releaseNeed } from '../materials/release-need';
+import type { Sheet } from '../materials/sheet';
+import { DEFAULTS, defaultInput, type DefaultKey } from './defaults';
+import type { FramePlan } from './frame-plan';
+import type { Plan } from './plan';
+import { roomTime } from './room-time';
+import { computed, fromSheet, traced, tradeLaw, type Draft } from './trace';
+
+const spreadLaw = tradeLaw(
+	'spread',
+	'Wax, film or sealer for an area',
+	'm = n · A · s',
+	'thin even coats by cloth or brush; the spread of the data sheet, else of common practice'
+);
+
+interface Spread {
+	path: string;
+	label: string;
+	sheet: Sheet | undefined;
+	fallback: DefaultKey;
+	coats: number;
+	areaCm2: number;
+}
+
+/** Mass of so many thin coats over an area; 0 when nothing is chosen. */
+export function spreadG(
+	draft: Draft,
+	{ path, label, sheet, fallback, coats, areaCm2 }: Spread
+): number {
+	if (!sheet || coats === 0) return 0;
+	const spread = sheet.spreadGPerM2 ?? DEFAULTS[fallback].value;
+	return traced(draft, path, {
+		label,
+		value: (coats * areaCm2 * spread) / 10_000,
+		unit: 'g',
+		law: spreadLaw,
+		inputs: [
+			computed('n', 'coats', coats, 'count'),
+			computed('A', 'area', areaCm2, 'cm2'),
+			sheet.spreadGPerM2
+				? fromSheet('s', 'grams for a square meter', spread, 'g')
+				: defaultInput('s', fallback)
+		]
+	});
+}
+
+/** Sealing, waxing and filming before the first coat, or the reason why there is none. */
+export function releasePlan(
+	draft: Draft,
+	{ frame, flangeAreaCm2 }: FramePlan,
+	first: Sheet
+): Plan['release'] {
+	const { pattern, materials } = draft.inputs;
+	const { exposedAreaCm2 } = draft.surface;
+	const need = releaseNeed(pattern, first);
+	const isPorous = pattern.porosity !== 'dense';
+	const insideFrameCm2 = (2 * (frame.insideLengthMm + frame.insideWidthMm) * frame.heightMm) / 100;
+	const releasedCm2 = exposedAreaCm2 + flangeAreaCm2 + insideFrameCm2;
+	const waxCoats = need.needed && materials.wax ? (isPorous ? 4 : 3) : 0;
+	const filmPasses = need.needed && materials.film ? (isPorous ? 3 : 2) : 0;
+	return {
+		needed: need.needed,
+		why: need.why,
+		sealerG: spreadG(draft, {
+			path: 'release.sealerG',
+			label: 'Sealer on the pattern',
+			sheet: pattern.porosity === 'porous' ? materials.sealer : undefined,
+			fallback: 'sealerSpread',
+			coats: DEFAULTS.sealerCoats.value,
+			areaCm2: exposedAreaCm2
+		}),
+		waxCoats,
+		waxG: spreadG(draft, {
+			path: 'release.waxG',
+			label: 'Wax on pattern, board and frame',
+			sheet: materials.wax,
+			fallback: 'waxSpread',
+			coats: waxCoats,
+			areaCm2: releasedCm2
+		}),
+		waxHazeS: dryS(draft, 'release.waxHazeS', materials.wax, 'hazeS', waxCoats),
+		filmPasses,
+		filmG: spreadG(draft, {
+			path: 'release.filmG',
+			label: 'Parting film on pattern, board and frame',
+			sheet: materials.film,
+			fallback: 'filmSpread',
+			coats: filmPasses,
+			areaCm2: releasedCm2
+		}),
+		filmDryS: dryS(draft, 'release.filmDryS', materials.film, 'filmDryS', filmPasses)
+	};
+}
+
+function dryS(
+	draft: Draft,
+	path: string,
+	sheet: Sheet | undefined,
+	fallback: 'hazeS' | 'filmDryS',
+	coats: number
+): number {
+	if (coats === 0) return 0;
+	const dry = roomTime({
+		label: fallback === 'hazeS' ? 'wax hazes' : 'film dries',
+		sheet: sheet?.dry,
+		fallback,
+		temperatureC: draft.temperatureC,
+		safe: 'later'
+	});
+	return traced(draft, path, {
+		label: fallback === 'hazeS' ? 'Haze of each coat of wax' : 'Drying of each pass of film',
+		value: dry.timeS,
+		unit: 's',
+		law: dry.law,
+		inputs: dry.inputs,
+		note: 'Damp air dries slower: touch decides.'
+	});
+}

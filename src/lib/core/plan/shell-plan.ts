@@ -1,0 +1,149 @@
+import { coatVolumeLaw, coatVolumeMl } from '../laws/coat-volume';
+import { flangeVolumeMl } from '../laws/flange';
+import { batchPlan } from './batch-plan';
+import { coatSurface } from './coats-plan';
+import { DEFAULTS } from './defaults';
+import type { FramePlan } from './frame-plan';
+import type { ShellRound } from './plan';
+import { roomTime } from './room-time';
+import { shellWay, type ShellWay } from './shell-thickness-plan';
+import { computed, fromSheet, traced, tradeLaw, type Draft } from './trace';
+
+export interface ShellPlan {
+	rounds: ShellRound[];
+	paceS: number[];
+	shellG: number;
+}
+
+/** What one round adds at most, and the fiber in it by weight; common practice, no source. */
+const ROUNDS: Readonly<Record<ShellWay, { roundMm: number; fiberFraction: number }>> = {
+	laminate: { roundMm: 2.5, fiberFraction: 0.3 },
+	plaster: { roundMm: 12, fiberFraction: 0.03 },
+	paste: { roundMm: 6, fiberFraction: 0.05 }
+};
+const LEAST_ROUNDS = 2;
+
+const fiberLaw = tradeLaw(
+	'shell-fiber',
+	'Cloth or strand in a round',
+	'm_fiber = f · V · ρ, 1 / ρ = f / ρ_fiber + (1 − f) / ρ_mix',
+	'30 % by weight in a hand laminate, 5 % in a paste, 3 % in plaster'
+);
+
+/** Rounds of the shell, each with its cups and its cloth. */
+export function shellPlan(
+	draft: Draft,
+	gloveMm: number,
+	shellMm: number,
+	frame: FramePlan
+): ShellPlan {
+	const { materials, shop } = draft.inputs;
+	const { shell, reinforcement } = materials;
+	const way = ROUNDS[shellWay(shell)];
+	const count = Math.max(LEAST_ROUNDS, Math.ceil(shellMm / way.roundMm - 1e-9));
+	const fiber = reinforcement ? way.fiberFraction : 0;
+	const densityGPerMl =
+		1 / (fiber / (reinforcement?.mixedDensityGPerMl ?? 1) + (1 - fiber) / shell.mixedDensityGPerMl);
+	const windowS = roundWindow(draft);
+	const paceS: number[] = [];
+	let shellG = 0;
+	let belowMl = 0;
+	const rounds = Array.from({ length: count }, (_, index): ShellRound => {
+		const path = `shell.rounds.${index}`;
+		const title = `Shell round ${index + 1}`;
+		const uptoMl = shellMl(draft, gloveMm, (shellMm * (index + 1)) / count, frame);
+		const volumeMl = Math.max(0, uptoMl - belowMl);
+		belowMl = uptoMl;
+		const laidG = volumeMl * densityGPerMl;
+		shellG += laidG;
+		const reinforcementG = fiber * laidG;
+		if (reinforcement) traceFiber(draft, { path, title, volumeMl, fiber, reinforcementG });
+		const { paceS: pace, ...batch } = batchPlan(draft, {
+			path,
+			place: 'materials.shell',
+			title,
+			sheet: shell,
+			laidG: laidG - reinforcementG,
+			rateGPerMin: shop.pastingGPerMin,
+			bondWindowS: windowS.timeS
+		});
+		paceS.push(pace);
+		traced(draft, `${path}.windowClosesS`, {
+			label: `${title}: takes the next without abrading until`,
+			value: windowS.timeS,
+			unit: 's',
+			law: windowS.law,
+			inputs: windowS.inputs
+		});
+		return {
+			id: `round-${index + 1}`,
+			number: index + 1,
+			title,
+			...batch,
+			reinforcementG,
+			windowClosesS: windowS.timeS
+		};
+	});
+	traced(draft, 'weights.shellG', {
+		label: 'Shell',
+		value: shellG,
+		unit: 'g',
+		law: coatVolumeLaw,
+		inputs: [
+			computed('V', 'volume on the back of the glove', belowMl, 'mL'),
+			computed('ρ', 'density with its cloth', densityGPerMl, 'g/mL'),
+			computed('t', 'thickness', shellMm, 'mm', 'shell.thicknessMm')
+		],
+		low: shellG * 0.8,
+		high: shellG * 1.2
+	});
+	return { rounds, paceS, shellG };
+}
+
+/** Volume of the shell up to a thickness, on the back of the glove and on its flange. */
+function shellMl(draft: Draft, gloveMm: number, thicknessMm: number, frame: FramePlan): number {
+	const surface = coatSurface(draft);
+	const wallMl = coatVolumeMl(surface, gloveMm + thicknessMm) - coatVolumeMl(surface, gloveMm);
+	const flangeMl = flangeVolumeMl({
+		outerAreaCm2: frame.insideAreaCm2,
+		footAreaCm2: draft.surface.footprintCm2,
+		footPerimeterMm: draft.surface.footLengthMm,
+		coatThicknessMm: gloveMm + thicknessMm,
+		flangeThicknessMm: thicknessMm
+	});
+	return Math.max(0, wallMl) + flangeMl;
+}
+
+function roundWindow(draft: Draft) {
+	const { shell } = draft.inputs.materials;
+	const times = DEFAULTS.roundTimes.value;
+	const pot = shell.potLife ?? { timeS: DEFAULTS.mixS.value, atC: DEFAULTS.referenceC.value };
+	return roomTime({
+		label: shell.recoatCloses
+			? 'recoat window shuts'
+			: `${times} times the pot life (common practice, no source)`,
+		sheet: shell.recoatCloses ?? { timeS: pot.timeS * times, atC: pot.atC },
+		fallback: 'demoldS',
+		temperatureC: draft.temperatureC,
+		safe: 'sooner'
+	});
+}
+
+function traceFiber(
+	draft: Draft,
+	given: { path: string; title: string; volumeMl: number; fiber: number; reinforcementG: number }
+): void {
+	const { shell, reinforcement } = draft.inputs.materials;
+	traced(draft, `${given.path}.reinforcementG`, {
+		label: `${given.title}: cloth or strand`,
+		value: given.reinforcementG,
+		unit: 'g',
+		law: fiberLaw,
+		inputs: [
+			computed('V', 'volume', given.volumeMl, 'mL'),
+			computed('f', 'fiber by weight (common practice, no source)', given.fiber, 'fraction'),
+			fromSheet('ρ_mix', 'density of the mix', shell.mixedDensityGPerMl, 'g/mL'),
+			fromSheet('ρ_fiber', 'density of the fiber', reinforcement?.mixedDensityGPerMl ?? 0, 'g/mL')
+		]
+	});
+}

@@ -1,0 +1,241 @@
+import type { PhaseId } from '../content/vocabulary';
+import type { CoatsPlan } from './coats-plan';
+import type { Plan } from './plan';
+import type { ShellPlan } from './shell-plan';
+
+/** One piece of the job in the order of the work. */
+export interface Task {
+	id: string;
+	phase: PhaseId;
+	title: string;
+	kind: 'work' | 'wait';
+	lengthS: number;
+	people: number;
+	/** Work that a window waits for: it starts when the wait is over, or before this many seconds after the wait began. */
+	closesS: number | null;
+}
+
+export interface WorkFacts {
+	people: number;
+	exposedAreaCm2: number;
+	coatedAreaCm2: number;
+	release: Plan['release'];
+	sealerDryS: number;
+	coats: CoatsPlan;
+	gloveCureS: number;
+	shellRelease: Plan['shellRelease'];
+	shell: ShellPlan;
+	shellCureS: number;
+	castingS: number;
+}
+
+const MIN = 60;
+
+/** Hands on each step; common practice, no source. Areas add their share. */
+export const HANDS_S = {
+	brief: 30 * MIN,
+	pattern: 45 * MIN,
+	sealPerM2: 15 * MIN,
+	waxPerM2: 20 * MIN,
+	filmPerM2: 10 * MIN,
+	least: 5 * MIN,
+	frame: 60 * MIN,
+	hold: 10 * MIN,
+	setUp: 5 * MIN,
+	brushBack: 5 * MIN,
+	thickness: 15 * MIN,
+	trim: 60 * MIN,
+	refit: 15 * MIN,
+	open: 30 * MIN,
+	mark: 5 * MIN,
+	peel: 30 * MIN,
+	wash: 20 * MIN,
+	inspect: 30 * MIN,
+	pour: 30 * MIN,
+	release: 15 * MIN,
+	handover: 20 * MIN
+} as const;
+
+const overArea = (perM2S: number, areaCm2: number): number =>
+	Math.ceil(Math.max(HANDS_S.least, (perM2S * areaCm2) / 10_000) / MIN) * MIN;
+
+const work = (phase: PhaseId, id: string, title: string, lengthS: number, people = 1): Task => ({
+	id,
+	phase,
+	title,
+	kind: 'work',
+	lengthS: Math.ceil(lengthS / MIN) * MIN,
+	people,
+	closesS: null
+});
+const wait = (
+	phase: PhaseId,
+	id: string,
+	title: string,
+	lengthS: number,
+	closesS: number | null = null
+): Task => ({ id, phase, title, kind: 'wait', lengthS, people: 0, closesS });
+
+/** The whole job as pieces of work and waits, from briefing to handover. */
+export function workList(facts: WorkFacts): Task[] {
+	return [
+		work('brief', 'brief', 'Brief the job, check the room', HANDS_S.brief),
+		work('pattern', 'pattern', 'Prepare the pattern and fix it to the board', HANDS_S.pattern),
+		...sealing(facts),
+		...releasing(facts),
+		work('frame', 'frame', 'Fit the frame', HANDS_S.frame),
+		work('frame', 'hold-readyToCoat', 'Hold point: ready to coat', HANDS_S.hold),
+		...coating(facts),
+		...backing(facts),
+		work('open', 'hold-readyToOpen', 'Hold point: ready to open', HANDS_S.hold),
+		work(
+			'open',
+			'open',
+			'Unscrew the board and wedge the frame up',
+			HANDS_S.open,
+			Math.min(2, facts.people)
+		),
+		work('mark', 'mark', 'Mark glove and shell on one side', HANDS_S.mark),
+		work('peel', 'peel', 'Peel the glove off the pattern', HANDS_S.peel),
+		work('wash', 'wash', 'Wash the glove', HANDS_S.wash),
+		work('inspect', 'inspect', 'Inspect', HANDS_S.inspect),
+		work('inspect', 'hold-moldAccepted', 'Hold point: mold accepted', HANDS_S.hold),
+		work('pour', 'pour', 'First pour', HANDS_S.pour),
+		wait('pour', 'pour-wait', 'The casting sets', facts.castingS),
+		work('pour', 'pour-release', 'Take the first part out', HANDS_S.release),
+		work('handover', 'handover', 'Hand over the mold and its record', HANDS_S.handover)
+	];
+}
+
+function sealing({ release, sealerDryS, exposedAreaCm2 }: WorkFacts): Task[] {
+	if (release.sealerG === 0) return [];
+	return [1, 2].flatMap((coat) => [
+		work(
+			'pattern',
+			`seal-${coat}`,
+			`Seal the pattern, coat ${coat}`,
+			overArea(HANDS_S.sealPerM2, exposedAreaCm2)
+		),
+		wait('pattern', `seal-${coat}-dry`, 'Sealer dries', sealerDryS)
+	]);
+}
+
+function releasing({ release, coatedAreaCm2 }: WorkFacts): Task[] {
+	const wax = Array.from({ length: release.waxCoats }, (_, i) => [
+		work(
+			'release',
+			`wax-${i + 1}`,
+			`Wax, coat ${i + 1}`,
+			overArea(HANDS_S.waxPerM2, coatedAreaCm2)
+		),
+		wait('release', `wax-${i + 1}-haze`, 'Wax hazes, then buff', release.waxHazeS)
+	]);
+	const film = Array.from({ length: release.filmPasses }, (_, i) => [
+		work(
+			'release',
+			`film-${i + 1}`,
+			`Parting film, pass ${i + 1}`,
+			overArea(HANDS_S.filmPerM2, coatedAreaCm2)
+		),
+		wait('release', `film-${i + 1}-dry`, 'Film dries', release.filmDryS)
+	]);
+	return [...wax, ...film].flat();
+}
+
+function coating({ coats, people, gloveCureS }: WorkFacts): Task[] {
+	const tasks = coats.coats.flatMap((coat, i): Task[] => {
+		const phase = coat.kind;
+		const laid = work(
+			phase,
+			`coat-${i + 1}`,
+			coat.title,
+			HANDS_S.setUp + (coats.paceS[i] ?? 0),
+			people
+		);
+		const tackTitle = 'Almost tack-free: test';
+		if (coat.brushBackS === null) {
+			return [
+				laid,
+				wait(phase, `coat-${i + 1}-tack`, tackTitle, coat.tackTestS, coat.windowClosesS)
+			];
+		}
+		const spentS = coat.brushBackS + HANDS_S.brushBack;
+		return [
+			laid,
+			wait(
+				phase,
+				`coat-${i + 1}-gel`,
+				'Thickens until it holds on the wall',
+				coat.brushBackS,
+				coat.brushBackS + HANDS_S.brushBack
+			),
+			work(phase, `coat-${i + 1}-back`, `${coat.title}: brush back`, HANDS_S.brushBack),
+			wait(
+				phase,
+				`coat-${i + 1}-tack`,
+				tackTitle,
+				Math.max(0, coat.tackTestS - spentS),
+				Math.max(0, coat.windowClosesS - spentS)
+			)
+		];
+	});
+	const tackS = coats.coats.at(-1)?.tackTestS ?? 0;
+	return [
+		...tasks,
+		work('build', 'thickness', 'Measure the thickness', HANDS_S.thickness),
+		wait(
+			'gloveCure',
+			'gloveCure',
+			'Glove cures',
+			Math.max(0, gloveCureS - tackS - HANDS_S.thickness)
+		)
+	];
+}
+
+function backing(facts: WorkFacts): Task[] {
+	const { shellRelease, release, coatedAreaCm2, shell, people, shellCureS } = facts;
+	const wax = Array.from({ length: shellRelease.waxCoats }, (_, i) => [
+		work(
+			'shellRelease',
+			`back-wax-${i + 1}`,
+			`Wax the back of the glove, coat ${i + 1}`,
+			overArea(HANDS_S.waxPerM2, coatedAreaCm2)
+		),
+		wait(
+			'shellRelease',
+			`back-wax-${i + 1}-haze`,
+			'Wax hazes',
+			Math.max(release.waxHazeS, 10 * MIN)
+		)
+	]).flat();
+	const rounds = shell.rounds.flatMap((round, i): Task[] => {
+		const laid = work(
+			'shell',
+			`round-${i + 1}`,
+			round.title,
+			HANDS_S.setUp + (shell.paceS[i] ?? 0),
+			people
+		);
+		// A fresh round goes on as soon as the last cup has stiffened.
+		return i === shell.rounds.length - 1
+			? [laid]
+			: [
+					laid,
+					wait(
+						'shell',
+						`round-${i + 1}-gel`,
+						'The round stiffens',
+						round.workingS,
+						round.windowClosesS
+					)
+				];
+	});
+	return [
+		work('trim', 'trim', 'Free, trim and clean', HANDS_S.trim),
+		...wax,
+		work('shellRelease', 'refit', 'Refit the frame', HANDS_S.refit),
+		work('shellRelease', 'hold-readyForShell', 'Hold point: ready for the shell', HANDS_S.hold),
+		...rounds,
+		wait('shellCure', 'shellCure', 'Shell cures', shellCureS)
+	];
+}
