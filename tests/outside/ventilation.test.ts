@@ -7,8 +7,9 @@ import {
 } from '../../src/lib/core/laws/buildup';
 import { additiveDilutionFlow, dilutionFlow } from '../../src/lib/core/laws/dilution';
 import { fireDilutionFlow } from '../../src/lib/core/laws/fire-dilution';
-import { mixtureIndex, shiftAverage } from '../../src/lib/core/laws/mixture';
+import { mixtureIndex } from '../../src/lib/core/laws/mixture';
 import { vaporFlowM3PerH } from '../../src/lib/core/laws/ppm';
+import { shiftAverage } from '../../src/lib/core/laws/shift-average';
 import { outsideCase } from './outside-case';
 
 const ACGIH = 'ACGIH, Industrial Ventilation, worked example';
