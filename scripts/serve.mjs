@@ -67,10 +67,14 @@ server.listen(port, host, () => {
 	for (const there of lan) console.log(`  on the shop's network at ${there}`);
 });
 
-let isStopping = false;
+let stoppingSinceMs = 0;
 function shutDown() {
-	if (isStopping) process.exit(1);
-	isStopping = true;
+	if (stoppingSinceMs > 0) {
+		// A terminal and the parent process both pass one Ctrl-C on; only a later one is a second.
+		if (performance.now() - stoppingSinceMs > 1000) process.exit(1);
+		return;
+	}
+	stoppingSinceMs = performance.now();
 	// Ends the open streams; requests under way are finished.
 	process.emit('sveltekit:shutdown');
 	server.close(() => {

@@ -35,12 +35,12 @@ const playwrightCounts = ({ stats, errors }) => ({
 	failed: stats.unexpected + stats.flaky + stats.skipped + errors.length
 });
 
-function vitest(name) {
+function vitest(name, ...reporters) {
 	const args = ['run', '--silent', name, '--', '--reporter=json', `--outputFile=${reportOf(name)}`];
 	return {
 		name,
 		go: async () => {
-			const { code } = await run('npm', [...args, '--reporter=default']);
+			const { code } = await run('npm', [...args, ...reporters]);
 			return count(name, vitestCounts) && code === 0;
 		}
 	};
@@ -72,7 +72,7 @@ await installIfNeeded();
 const steps = [
 	script('check'),
 	script('lint'),
-	vitest('unit'),
+	vitest('unit', '--reporter=default'),
 	vitest('outside'),
 	script('build'),
 	e2e

@@ -3,6 +3,7 @@ import { apiAnswer, refuseForeignOrigin } from '$lib/server/api-gate';
 import { now } from '$lib/server/clock';
 import type { Db } from '$lib/server/database';
 import { decodedPath, gateOf } from '$lib/server/gate';
+import { DamagedRecord } from '$lib/server/job-file';
 import { closeLive } from '$lib/server/live';
 import { setSecurityHeaders } from '$lib/server/security-headers';
 import { personOfSession, SESSION_COOKIE } from '$lib/server/sessions';
@@ -42,7 +43,8 @@ export const handle: Handle = async ({ event, resolve }) => {
 
 export const handleError: HandleServerError = ({ error, event, status, message }) => {
 	const { requestId } = event.locals;
-	const known = storageProblem(error);
+	const known =
+		error instanceof DamagedRecord ? error.message : (storageProblem(error)?.detail ?? message);
 	if (status !== 404) console.error(`request ${requestId}:`, error);
-	return { message: known?.detail ?? message, requestId };
+	return { message: known, requestId };
 };

@@ -51,10 +51,23 @@ async function postUntilGone(url: string, cookie: string, bench: Bench): Promise
 	return false;
 }
 
+/** Resolves after this many further acknowledgements, at once for none. */
+function acknowledgements(benches: Bench[], most: number): Promise<void> {
+	return new Promise((resolve) => {
+		let left = most;
+		const hear = () => {
+			left -= 1;
+			if (left <= 0) resolve();
+		};
+		for (const bench of benches) bench.hear = hear;
+		if (most === 0) resolve();
+	});
+}
+
 test(`killed ${KILLS} times while two benches post, the server loses no acknowledged act`, async ({
 	app
 }) => {
-	test.setTimeout(400_000);
+	test.setTimeout(900_000);
 	const { faultOf } = (await import(verifier)) as { faultOf: (text: string) => string | null };
 	const { worker, jobIds } = await seedShop(app.dataDir, { jobs: 2 });
 	const cookie = await signIn(app.url, worker.id, WORKER_PIN);
@@ -62,15 +75,16 @@ test(`killed ${KILLS} times while two benches post, the server loses no acknowle
 		jobId,
 		seq: 2,
 		id: randomUUID(),
-		acknowledged: []
+		acknowledged: [],
+		hear: () => {}
 	}));
 	let cutShort = 0;
 	for (let kill = 0; kill < KILLS; kill++) {
-		const underWay = new Promise<void>((resolve) => benches.forEach((b) => (b.hear = resolve)));
+		const underWay = acknowledgements(benches, kill % 7);
 		const posting = benches.map((bench) => postUntilGone(app.url, cookie, bench));
-		// Now and then before the first answer, mostly in the middle, at a different instant each time.
-		if (kill % 5 > 0) await underWay;
-		await wait((kill * 37) % 61);
+		// Before the first answer or after a few, and then at a different instant each time.
+		await underWay;
+		await wait((kill * 37) % 23);
 		await app.kill9();
 		const wereCut = await Promise.all(posting);
 		if (wereCut.includes(true)) cutShort += 1;
@@ -91,6 +105,6 @@ test(`killed ${KILLS} times while two benches post, the server loses no acknowle
 	}
 	const total = benches.reduce((sum, bench) => sum + bench.acknowledged.length, 0);
 	console.log(`${KILLS} kills, ${total} acts acknowledged, 0 lost, every chain verified`);
-	expect(total).toBeGreaterThan(KILLS);
+	expect(total).toBeGreaterThan(2 * KILLS);
 	expect(cutShort).toBeGreaterThan(KILLS / 2);
 });
