@@ -71,7 +71,7 @@ function betterStartMs(
 		if (fromMs > endMs) return null;
 		const firstMs = Math.ceil(Math.max(fromMs, startMs) / GRID_MS) * GRID_MS;
 		for (let ms = firstMs; ms < toMs && ms <= endMs; ms += GRID_MS) {
-			if (schedule(tasks, ms, times).every(({ outsideShift }) => !outsideShift)) return ms;
+			if (!schedule(tasks, ms, times, true).at(-1)?.outsideShift) return ms;
 		}
 	}
 	return null;

@@ -89,7 +89,7 @@ export function composePlan(draft: Draft): Plan {
 		{ sheet: materials.wax, massG: release.waxG + shellRelease.waxG },
 		{ sheet: materials.film, massG: release.filmG },
 		{ sheet: materials.sealer, massG: release.sealerG },
-		{ sheet: materials.casting, massG: pour.massG }
+		{ sheet: materials.casting, massG: pour.massG, isPoured: true }
 	]);
 	const used = usedSheets(draft, usesDetail);
 	const hazards = hazardsOf(used);

@@ -1,8 +1,10 @@
 import { kitsLaw, kitsToBuy } from '../laws/kits';
 import { combinedSum, orderQuantity, orderQuantityLaw } from '../laws/order-quantity';
+import { MAX_MASS_G } from '../quantity/limits';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
+import { PlanError } from './plan-error';
 import { computed, fromSheet, traced, warn, type Draft } from './trace';
 
 type OrderLine = Plan['order'][number];
@@ -11,34 +13,42 @@ type OrderLine = Plan['order'][number];
 export interface Need {
 	sheet: Sheet | undefined;
 	massG: number;
+	/** A poured volume is known better than a brushed thickness. */
+	isPoured?: boolean;
 }
 
 const MOST_SIZES = 8;
 
 /** One line for each material used, in kits, the same material in two places bought once. */
 export function orderPlan(draft: Draft, needs: readonly Need[]): OrderLine[] {
-	const byId = new Map<string, { sheet: Sheet; massesG: number[] }>();
-	for (const { sheet, massG } of needs) {
+	const byId = new Map<string, { sheet: Sheet; massesG: number[]; isPoured: boolean }>();
+	for (const { sheet, massG, isPoured = false } of needs) {
 		if (!sheet || massG <= 0) continue;
 		const known = byId.get(sheet.id);
 		if (known) known.massesG.push(massG);
-		else byId.set(sheet.id, { sheet, massesG: [massG] });
+		else byId.set(sheet.id, { sheet, massesG: [massG], isPoured });
 	}
-	return [...byId.values()].map(({ sheet, massesG }, index) =>
-		orderLine(draft, sheet, massesG, index)
-	);
+	return [...byId.values()].map((use, index) => orderLine(draft, use, index));
 }
 
 function orderLine(
 	draft: Draft,
-	sheet: Sheet,
-	massesG: readonly number[],
+	{ sheet, massesG, isPoured }: { sheet: Sheet; massesG: readonly number[]; isPoured: boolean },
 	index: number
 ): OrderLine {
 	const path = `order.${index}`;
-	const fraction = DEFAULTS.spreadFraction.value;
+	const spread = isPoured ? 'pourSpread' : 'spreadFraction';
+	const fraction = DEFAULTS[spread].value;
 	const needG = massesG.reduce((sum, massG) => sum + massG, 0);
 	const spreadG = combinedSum(massesG.map((value) => ({ value, fraction })));
+	if (needG * 1.5 > MAX_MASS_G) {
+		throw new PlanError([
+			{
+				path: 'pattern.body',
+				message: `The mold would take ${Math.round(needG / 1000)} kg of ${sheet.name}; accepted: up to ${MAX_MASS_G / 1500} kg of one material.`
+			}
+		]);
+	}
 	const amounts = orderQuantity({ needG, uncertaintyFraction: spreadG / needG });
 	traced(draft, `${path}.needG`, {
 		label: `${sheet.name}: what the plan uses`,
@@ -57,7 +67,7 @@ function orderLine(
 		inputs: [
 			computed('m', 'what the plan uses', needG, 'g', `${path}.needG`),
 			computed('u', 'uncertainty of the sum', spreadG / needG, 'fraction'),
-			defaultInput('u_1', 'spreadFraction')
+			defaultInput('u_1', spread)
 		]
 	});
 	return {

@@ -14,11 +14,13 @@ export interface Placed {
  * before the window shuts, and outside the shifts, marked, if it does not. Waits pass day and night.
  *
  * @param times - working hours in order; beyond the last, work is placed where it falls, marked
+ * @param stopsWhenTorn - ends with the first work outside the shifts, for a quick search
  */
 export function schedule(
 	tasks: readonly Task[],
 	startMs: number,
-	times: readonly WorkingTime[]
+	times: readonly WorkingTime[],
+	stopsWhenTorn = false
 ): Placed[] {
 	const placed: Placed[] = [];
 	let nowMs = startMs;
@@ -42,6 +44,7 @@ export function schedule(
 		// The wait shows it too: its window is the one that nobody is there for.
 		if (isTooLate && closesMs !== null && waited) waited.outsideShift = true;
 		placed.push({ startMs: from, endMs: from + lengthMs, closesMs: null, outsideShift: isTooLate });
+		if (isTooLate && stopsWhenTorn) break;
 		nowMs = from + lengthMs;
 		closesMs = null;
 	}
