@@ -4,7 +4,8 @@ import {
 	roundDownTo,
 	roundTo,
 	roundToReadability,
-	roundUpTo
+	roundUpTo,
+	uncertaintyAfterRounding
 } from '../../src/lib/core/quantity/rounding';
 
 const values = fc.double({ min: -1e6, max: 1e6, noNaN: true });
@@ -39,6 +40,17 @@ describe('rounding to a step', () => {
 				expect(roundDownTo(value, step)).toBeLessThanOrEqual(value + hair);
 			})
 		);
+	});
+
+	test('rounding never shrinks an uncertainty, and matters less the finer it is', () => {
+		fc.assert(
+			fc.property(fc.double({ min: 0, max: 100, noNaN: true }), steps, (uncertainty, step) => {
+				const after = uncertaintyAfterRounding(uncertainty, step);
+				expect(after).toBeGreaterThanOrEqual(uncertainty);
+				expect(uncertaintyAfterRounding(uncertainty, step / 2)).toBeLessThanOrEqual(after);
+			})
+		);
+		expect(uncertaintyAfterRounding(0, 0.1)).toBeCloseTo(0.0289, 4);
 	});
 
 	test('what a scale shows has no stray digits', () => {

@@ -52,3 +52,15 @@ export function roundDownTo(value: number, step: number): number {
 export function roundToReadability(massG: number, readabilityG: number): number {
 	return roundTo(massG, readabilityG);
 }
+
+/**
+ * Standard uncertainty of a value after it was rounded to `step`, in the unit of both; rounding only
+ * ever adds to it.
+ *
+ * Source: JCGM 100:2008 (GUM), F.2.2.1, a rectangular distribution of width `step` (from memory).
+ */
+export function uncertaintyAfterRounding(uncertainty: number, step: number): number {
+	assertWithin(uncertainty, 0, 1e12, 'uncertainty');
+	assertWithin(step, 1e-6, 1e6, 'step');
+	return Math.hypot(uncertainty, step / Math.sqrt(12));
+}
