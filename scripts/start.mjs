@@ -29,7 +29,20 @@ async function buildIfNeeded() {
 	}
 }
 
+/**
+ * npm runs this under a shell that does not pass a signal on. When that shell is gone, the server is
+ * told to stop, so that stopping npm stops everything.
+ */
+function stopWithNpm() {
+	if (process.env.npm_lifecycle_event !== 'start') return;
+	const parent = process.ppid;
+	setInterval(() => {
+		if (process.ppid !== parent) process.emit('SIGTERM', 'SIGTERM');
+	}, 500).unref();
+}
+
 await installIfNeeded();
 await buildIfNeeded();
+stopWithNpm();
 const { code } = await run(process.execPath, ['scripts/serve.mjs']);
 process.exit(code);

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { chmodSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:http';
@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { openStore } from '../../src/lib/server/store';
 import { expect, test } from './app';
 import { seedShop, signIn, WORKER_PIN } from './seeded-shop';
+import { freePort } from './server-process';
 
 const script = fileURLToPath(new URL('../../scripts/serve.mjs', import.meta.url));
 
@@ -63,6 +64,25 @@ test('a database of a newer version is refused in a sentence', async () => {
 	await db.insertInto('schema_version').values(row).execute();
 	await db.destroy();
 	expectOneSentence(serve({ GLOVEWRIGHT_DATA: folder }), /written by a newer Glovewright/);
+	rmSync(folder, { recursive: true });
+});
+
+test('stopping npm start stops the server under it', async () => {
+	const folder = mkdtempSync(join(tmpdir(), 'glovewright-start-'));
+	const port = await freePort();
+	const npm = spawn('npm', ['start'], {
+		cwd: fileURLToPath(new URL('../..', import.meta.url)),
+		env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', GLOVEWRIGHT_DATA: folder },
+		stdio: 'ignore'
+	});
+	const answers = () =>
+		fetch(`http://127.0.0.1:${port}/healthz`).then(
+			({ status }) => status,
+			() => null
+		);
+	await expect.poll(answers, { timeout: 100_000 }).toBe(200);
+	npm.kill('SIGTERM');
+	await expect.poll(answers, { timeout: 15_000 }).toBeNull();
 	rmSync(folder, { recursive: true });
 });
 
