@@ -1,3 +1,7 @@
+import { addSeconds } from '$lib/core/process/instant';
+
+const EPOCH = '1970-01-01T00:00:00Z';
+
 /**
  * The server's clock, kept going on the device: the page brings the server's instant, the device only
  * counts on from it, so that a wrong clock in a tablet moves no window.
@@ -13,7 +17,7 @@ export class ServerClock {
 
 	/** The present as an ISO instant, to the second. */
 	get now(): string {
-		return new Date(this.#ms).toISOString();
+		return addSeconds(EPOCH, this.#ms / 1000);
 	}
 
 	/** Takes the server's instant from an answer that has just come in. */

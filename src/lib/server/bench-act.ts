@@ -1,7 +1,7 @@
 import { fail } from '@sveltejs/kit';
 import { ACT_LABELS } from '$lib/core/process/act-labels';
 import { benchStep } from '$lib/core/process/bench-step';
-import { clockTime, withShopTimes } from '$lib/screen/bench/shop-time';
+import { clockTime, withShopTimes } from '$lib/core/process/shop-time';
 import { postAct } from './act';
 import { now } from './clock';
 import { briefings } from './content';

@@ -3,7 +3,7 @@ import { batchAtWork } from '$lib/core/process/context';
 import { contextOf, type JobState } from '$lib/core/process/job';
 import { nextCup } from '$lib/core/process/next-cup';
 import type { BenchStep } from '$lib/core/process/step';
-import type { CupAtScale } from '$lib/screen/bench/cup-advice';
+import type { CupAtScale } from '$lib/core/process/cup-advice';
 
 /** The cup to weigh at this step, with what is known of its material; null when none is. */
 export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null {

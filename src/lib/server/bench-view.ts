@@ -13,7 +13,7 @@ import { undo } from '$lib/core/process/undo';
 import { statePath } from '$lib/core/process/state-path';
 import { jobSummary } from '$lib/core/process/summary';
 import { TROUBLES } from '$lib/core/process/troubles';
-import { sectionOfJob } from '$lib/screen/bench/section-of-job';
+import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { cupAtScale } from './bench-cup';
 import { briefings, steps, troubles } from './content';
 import type { JobFile } from './job-file';
@@ -79,6 +79,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 			wrongSigns: text.wrongSigns
 		},
 		cup: cupAtScale(state, step),
+		readabilityG: job.plan.inputs.shop.scaleReadabilityG,
 		briefings: briefingsFor(job, viewer.id),
 		room: c.room && {
 			at: c.room.at,

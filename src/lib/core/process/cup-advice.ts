@@ -1,6 +1,6 @@
-import { correction, cupFill } from '$lib/core/laws/correction';
-import { cupDeviationFraction, isOnRatio } from '$lib/core/process/cup-check';
-import { roundToReadability } from '$lib/core/quantity/rounding';
+import { correction, cupFill } from '../laws/correction';
+import { cupDeviationFraction, isOnRatio } from './cup-check';
+import { roundToReadability } from '../quantity/rounding';
 
 /** What the bench knows of the cup that is being weighed. */
 export interface CupAtScale {

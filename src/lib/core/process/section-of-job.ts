@@ -1,11 +1,26 @@
-import { PHASE_IDS, type PhaseId } from '$lib/core/content/vocabulary';
-import type { ProcessContext } from '$lib/core/process/context';
-import type { SectionLayer, SectionModel } from '$lib/screen/section/section-model';
+import { PHASE_IDS, type PhaseId } from '../content/vocabulary';
+import type { ProcessContext } from './context';
+type LayerState = 'done' | 'current' | 'planned';
 
-type LayerState = SectionLayer['state'];
+export interface JobSection {
+	/** From the pattern outward; a release has no thickness worth drawing. */
+	layers: Array<{
+		kind: 'pattern' | 'release' | 'detail' | 'build' | 'shell';
+		label: string;
+		thicknessMm: number;
+		state: LayerState;
+	}>;
+	pattern: {
+		widthMm: number;
+		heightMm: number;
+		profile?: Array<{ xMm: number; yMm: number }>;
+	};
+	gapMm: number;
+	flangeMm: number;
+}
 
 /** The mold's section as far as it is made: what lies, what is at work, what is still to come. */
-export function sectionOfJob(c: ProcessContext): SectionModel {
+export function sectionOfJob(c: ProcessContext): JobSection {
 	const { plan } = c;
 	const at = PHASE_IDS.indexOf(c.phase);
 	const against = (phase: PhaseId): LayerState => {

@@ -1,0 +1,33 @@
+import { createContext } from 'svelte';
+import type { Attachment } from 'svelte/attachments';
+import type { CupAtScale } from '$lib/core/process/cup-advice';
+
+/** What became of the last act that was not written. */
+export interface Answer {
+	type: string;
+	values: Record<string, string>;
+	errors: Record<string, string>;
+}
+
+/** What every form of the bench needs from its page. Read through functions, so that it stays current. */
+export interface Bench {
+	jobId: string;
+	seq: () => number;
+	/** Goes with each act, so that a double tap is one entry. */
+	actId: () => string;
+	stepKey: () => string;
+	now: () => string;
+	zone: string;
+	cup: () => CupAtScale | null;
+	dimensions: () => Array<{ name: string; plannedMm: number }>;
+	/** The refused answer to an act of this type, while it still belongs to the step in view. */
+	answerTo: (type: string) => Answer | null;
+	/** Posts the form without leaving the page, where the device can. */
+	enhance: Attachment<HTMLFormElement>;
+	isSending: () => boolean;
+	draft: (type: string) => Record<string, string> | null;
+	keepDraft: (type: string, values: Record<string, string>) => void;
+	sendPhoto: (file: File) => Promise<{ ok: true; hash: string } | { ok: false; reason: string }>;
+}
+
+export const [getBench, setBench] = createContext<Bench>();

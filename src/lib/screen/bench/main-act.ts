@@ -1,0 +1,63 @@
+import type { EventType } from '$lib/core/process/events';
+import type { Act } from '$lib/core/process/step';
+
+/** Offered beside a step; never the reason why it cannot go on. */
+const SIDE: readonly EventType[] = [
+	'room.read',
+	'tack.tested',
+	'surface.abraded',
+	'trouble.reported',
+	'job.paused',
+	'job.takenOver',
+	'job.abandoned',
+	'deviation.decided'
+];
+/** What is worth a person's touch beside the main act, in this order. */
+const SHOWN_BLOCKED: readonly EventType[] = ['cup.mixed', 'brief.finished'];
+
+export interface MainAct {
+	/** What to put in the middle of the screen; null when nothing can be done by this person now. */
+	act: Act | null;
+	/** The briefings come before anything else. */
+	readFirst: boolean;
+	/** A supervisor's word is what is waited for. */
+	sign: boolean;
+	/** What cannot be done yet, and why. */
+	notYet: Act[];
+	/** Everything else this person may do here. */
+	others: Act[];
+}
+
+/** Sorts the acts of a step for one person: the main one, what stands in its way, and the rest. */
+export function mainAct(
+	acts: readonly Act[],
+	given: { unread: number; isBrief: boolean; isOthers: boolean }
+): MainAct {
+	const find = (type: EventType) => acts.find((act) => act.type === type && act.blocked === null);
+	const primary = acts.find((act) => act.primary) ?? null;
+	const sign = acts.some((act) => act.signature && act.type !== 'deviation.decided')
+		? true
+		: primary?.type === 'deviation.decided';
+	const readFirst =
+		given.unread > 0 && (given.isBrief || (primary?.blocked?.includes('briefings') ?? false));
+	const free = primary?.blocked === null && !primary.signature ? primary : null;
+	const act =
+		given.isOthers && find('job.takenOver')
+			? (find('job.takenOver') ?? null)
+			: readFirst
+				? null
+				: (free ?? (primary?.blocked?.includes('room') ? (find('room.read') ?? null) : null));
+	const notYet = acts.filter(
+		(a) => a.blocked !== null && a !== act && (a === primary || SHOWN_BLOCKED.includes(a.type))
+	);
+	const others = acts.filter(
+		(a) =>
+			a !== act &&
+			a.blocked === null &&
+			!a.signature &&
+			a.type !== 'trouble.reported' &&
+			(a.type !== 'job.takenOver' || given.isOthers) &&
+			!(readFirst && !SIDE.includes(a.type))
+	);
+	return { act, readFirst: readFirst && act === null, sign, notYet, others };
+}
