@@ -103,7 +103,7 @@ describe('a mold that is alive at an instant', () => {
 	])('closes its window twelve minutes after %s', (now) => {
 		const { log, plan: used } = rehearseLive({
 			hours,
-			planAt: () => plan,
+			planAt: (begin) => ({ ...plan, inputs: { ...plan.inputs, startAt: begin } }),
 			crew,
 			until: (c) => c.coatIndex === 2 && c.laidG === 0,
 			daysBefore: 1,

@@ -23,14 +23,14 @@ export interface LiveOptions extends Omit<RehearsalOptions, 'startAt' | 'startab
 	at: string;
 }
 
-/** The log with its last session, and only that, moved `bySeconds` later. */
+/** The log with its last session moved `bySeconds` later; the opening stays when the plan was accepted. */
 function moveLastSession(log: readonly LoggedEvent[], bySeconds: number): LoggedEvent[] {
 	const begins = log.findLastIndex(({ event }, i) => {
 		const before = log[i - 1];
 		return before === undefined || secondsBetween(before.event.at, event.at) >= SESSION_GAP_S;
 	});
 	return log.map((logged, i) => {
-		if (i < begins) return logged;
+		if (i === 0 || i < begins) return logged;
 		return {
 			...logged,
 			event: { ...logged.event, at: addSeconds(logged.event.at, bySeconds) }
@@ -39,16 +39,19 @@ function moveLastSession(log: readonly LoggedEvent[], bySeconds: number): Logged
 }
 
 /**
- * A rehearsed mold that is alive at an instant: earlier sessions lie in the shop's shifts, and the last
- * one ends such that its window, test or request falls where it is wanted.
+ * A rehearsed mold that is alive at an instant: work begins at the better start where the plan offers
+ * one, earlier sessions lie in the shop's shifts, and the last one ends such that its window, test or
+ * request falls where it is wanted.
  *
  * @throws Error when the machine refuses an entry, or no start within 30 days leads there
  */
 export function rehearseLive(options: LiveOptions): { plan: Plan; log: LoggedEvent[] } {
 	const { hours, planAt, daysBefore, anchor, at, ...rest } = options;
 	for (let days = daysBefore; days <= daysBefore + MOST_DAYS; days++) {
-		const startAt = lastShiftStart(hours, addSeconds(at, -days * 86_400));
-		const plan = planAt(startAt);
+		const asked = planAt(lastShiftStart(hours, addSeconds(at, -days * 86_400)));
+		const plan = asked.betterStartAt === null ? asked : planAt(asked.betterStartAt);
+		const { startAt } = plan.inputs;
+		if (secondsBetween(startAt, at) < 0) continue;
 		const { log, state } = rehearseJob(plan, { ...rest, startAt, startable: withinShifts(hours) });
 		const laterS = secondsBetween(anchor(contextOf(state)), at);
 		if (laterS < 0) continue;

@@ -1,0 +1,65 @@
+import { randomUUID } from 'node:crypto';
+import { recommendedMaterials, type Demo } from '$lib/core/content/demo-data';
+import { makePlan } from '$lib/core/plan/make-plan';
+import type { Plan } from '$lib/core/plan/plan';
+import type { LoggedEvent } from '$lib/core/process/events';
+import { addSeconds } from '$lib/core/process/instant';
+import { rehearseLive } from '$lib/core/process/rehearsal-live';
+import type { DemoMold } from './demo-molds';
+
+export interface RehearsedMold {
+	jobId: string;
+	plan: Plan;
+	/** First entry: the opening. Every entry was judged by the machine. */
+	log: LoggedEvent[];
+}
+
+/** The plan of one invented mold, with the materials its pattern recommends. */
+export function demoPlan(demo: Demo, mold: DemoMold, startAt: string): Plan {
+	const found = demo.patterns.find(({ id }) => id === mold.pattern);
+	if (!found) throw new Error(`content/demo: no pattern has the id "${mold.pattern}"`);
+	return makePlan({
+		shop: demo.shop,
+		pattern: { ...found.pattern, name: `${found.pattern.name}, mold ${mold.number}` },
+		materials: recommendedMaterials(demo, found),
+		people: 1,
+		startAt
+	});
+}
+
+/**
+ * One invented mold with the log that brought it where it is at `at`.
+ *
+ * @param personIds - ids in the store by ids in the demo
+ * @param content - hash by slug of the texts in force
+ */
+export function rehearseMold(
+	demo: Demo,
+	mold: DemoMold,
+	{
+		at,
+		personIds,
+		content
+	}: { at: string; personIds: Map<string, string>; content: Record<string, string> }
+): RehearsedMold {
+	const person = (id: string) => {
+		const found = personIds.get(id);
+		if (!found) throw new Error(`content/demo: nobody has the id "${id}"`);
+		return found;
+	};
+	const { until, mishaps = [], daysBefore, anchor = (c) => c.lastAt, offsetS } = mold;
+	const jobId = randomUUID();
+	const { plan, log } = rehearseLive({
+		jobId,
+		hours: demo.shop,
+		planAt: (startAt) => demoPlan(demo, mold, startAt),
+		crew: { worker: person(mold.worker), supervisor: person(mold.supervisor) },
+		content,
+		until,
+		mishaps,
+		daysBefore,
+		anchor,
+		at: addSeconds(at, offsetS)
+	});
+	return { jobId, plan, log: log.map((logged) => ({ ...logged, id: randomUUID() })) };
+}
