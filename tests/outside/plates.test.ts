@@ -235,3 +235,33 @@ for (const [form, expected] of [
 		tolerance: 1e-6
 	});
 }
+
+// Support, load, greatest moment over q L², greatest sag over q L⁴ / E I.
+const BEAM_TABLE = [
+	['simple', 'uniform', 0.125, 0.01302],
+	['simple', 'rising', 0.06415, 0.006522],
+	['fixed', 'uniform', 0.08333, 0.002604],
+	['fixed', 'rising', 0.05, 0.001309],
+	['cantilever', 'uniform', 0.5, 0.125],
+	['cantilever', 'rising', 0.16667, 0.03333]
+] as const;
+const STIFFNESS_N_MM2 = (8000 * 100 * 18 ** 3) / 12;
+for (const [support, load, moment, sag] of BEAM_TABLE) {
+	const bent = () => beamBending({ ...BOARD, support, load });
+	outsideCase({
+		what: `${support} beam, load ${load}: moment over q L²`,
+		source: 'Roark & Young, beam tables (from memory)',
+		unit: 'count',
+		expected: moment,
+		got: () => bent().momentNMm / 1000 ** 2,
+		tolerance: { fraction: 2e-4 }
+	});
+	outsideCase({
+		what: `${support} beam, load ${load}: sag over q L⁴ / E I`,
+		source: 'Roark & Young, beam tables (from memory)',
+		unit: 'count',
+		expected: sag,
+		got: () => (bent().deflectionMm * STIFFNESS_N_MM2) / 1000 ** 4,
+		tolerance: { fraction: 2e-4 }
+	});
+}
