@@ -1,0 +1,81 @@
+import {
+	CM2_PER_IN2,
+	fahrenheit,
+	G_PER_LB,
+	ML_PER_US_FL_OZ,
+	MM_PER_IN,
+	N_PER_LBF,
+	PA_PER_PSI
+} from '$lib/core/quantity/customary';
+import type { UnitSystem } from '$lib/core/quantity/display';
+
+/** How a quantity is typed: the unit behind the box, and the way to the core's unit and back. */
+export interface Measure {
+	unit: string;
+	toCore: (typed: number) => number;
+	fromCore: (value: number) => number;
+}
+
+const times = (unit: string, factor: number): Measure => ({
+	unit,
+	toCore: (typed) => typed * factor,
+	fromCore: (value) => value / factor
+});
+const as = (unit: string): Measure => times(unit, 1);
+
+/** What does not differ between the two systems: a data sheet's own units. */
+const SHEET = {
+	plain: as(''),
+	percent: as('%'),
+	grams: as('g'),
+	density: as('g/mL'),
+	stress: as('Pa'),
+	degrees: as('°'),
+	minutes: times('min', 60),
+	hours: times('h', 3600),
+	days: as('d'),
+	areal: as('g/m²'),
+	rate: as('g/min'),
+	milliliters: as('mL'),
+	fractionPct: times('%', 0.01)
+};
+
+const SI = {
+	...SHEET,
+	length: as('mm'),
+	area: as('cm²'),
+	volume: as('mL'),
+	mass: as('g'),
+	temperature: as('°C'),
+	viscosity: times('mPa·s', 0.001),
+	tear: as('N/mm'),
+	modulus: as('MPa')
+};
+export type MeasureId = keyof typeof SI;
+
+const US: Record<MeasureId, Measure> = {
+	...SI,
+	length: times('in', MM_PER_IN),
+	area: times('in²', CM2_PER_IN2),
+	volume: times('fl oz', ML_PER_US_FL_OZ),
+	mass: times('lb', G_PER_LB),
+	temperature: { unit: '°F', toCore: (f) => (f - 32) / 1.8, fromCore: fahrenheit },
+	viscosity: times('cP', 0.001),
+	tear: times('lbf/in', N_PER_LBF / MM_PER_IN),
+	modulus: times('psi', PA_PER_PSI / 1e6)
+};
+
+/** The unit in which a shop of this system types a quantity. */
+export function measureOf(id: MeasureId, system: UnitSystem): Measure {
+	return (system === 'US' ? US : SI)[id];
+}
+
+/** A typed number in the core's unit. Twelve digits undo what binary fractions add: 3.3 in is 83.82 mm. */
+export function coreValue(typed: number, measure: Measure): number {
+	return Number(measure.toCore(typed).toPrecision(12));
+}
+
+/** A core value as it stands in a field; ten digits, so that what was typed comes back as it was. */
+export function fieldText(value: number | undefined, measure: Measure): string {
+	return value === undefined ? '' : String(Number(measure.fromCore(value).toPrecision(10)));
+}

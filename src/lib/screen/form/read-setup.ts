@@ -1,0 +1,57 @@
+import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
+import { issueErrors } from './issue-errors';
+import { readEntries, type FieldErrors, type NumberFields } from './read-entries';
+import { WEEKDAYS, type SetupDraft } from './setup-draft';
+
+const NUMBERS: NumberFields = {
+	scaleReadabilityG: 'grams',
+	roomTemperatureC: 'temperature',
+	laborPerHour: 'plain'
+};
+
+/** Until the shop sets its own; each is shown and can be changed in the shop's settings. */
+const ASSUMED = {
+	scaleReadabilityG: 0.1,
+	roomTemperatureC: 21,
+	roomHumidityPct: 50,
+	laborPerHour: 0,
+	brushingGPerMin: 60,
+	pastingGPerMin: 90,
+	cupVolumesMl: [100, 250, 500, 1000, 2500, 5000]
+};
+
+/** The shop a setup form describes, or what is wrong with it. */
+export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: FieldErrors } {
+	const system = draft.units === 'US' ? 'US' : 'SI';
+	const { shifts, errors: shiftErrors } = readShifts(draft.shifts);
+	const { supervisor: _, shifts: __, ...plain } = draft;
+	const { value, errors } = readEntries(plain, NUMBERS, system);
+	const candidate = { ...ASSUMED, isDemo: false, ...Object(value), shifts };
+	const parsed = shopSchema.safeParse(candidate);
+	const schemaErrors = parsed.success
+		? {}
+		: issueErrors(parsed.error, { fields: NUMBERS, system, draft });
+	const all = { ...schemaErrors, ...errors, ...shiftErrors };
+	if (shifts.length === 0 && Object.keys(shiftErrors).length === 0) {
+		all.shifts = 'No working hours are entered; accepted: one day at least.';
+	}
+	return parsed.success && Object.keys(all).length === 0
+		? { shop: parsed.data, errors: {} }
+		: { shop: null, errors: all };
+}
+
+function readShifts(rows: SetupDraft['shifts']): { shifts: Shift[]; errors: FieldErrors } {
+	const errors: FieldErrors = {};
+	const shifts = rows.flatMap(({ from, to }, i): Shift[] => {
+		if (from === '' && to === '') return [];
+		const day = WEEKDAYS[i] ?? 'This day';
+		if (from === '' || to === '') {
+			errors[`shifts.${i}.${from === '' ? 'from' : 'to'}`] =
+				`${day} needs both times, or neither on a day off.`;
+		} else if (from >= to) {
+			errors[`shifts.${i}.to`] = `${day} ends at ${to}; accepted: a time after ${from}.`;
+		}
+		return [{ weekday: i + 1, from, to }];
+	});
+	return { shifts, errors };
+}

@@ -1,0 +1,92 @@
+import { sheetContradictions } from '$lib/core/materials/contradictions';
+import { sheetSchema, type Sheet } from '$lib/core/materials/sheet';
+import type { UnitSystem } from '$lib/core/quantity/display';
+import { issueErrors } from '../form/issue-errors';
+import { readEntries, type FieldErrors } from '../form/read-entries';
+import type { SheetDraft, TimeDraft } from './sheet-draft';
+import { SHEET_NUMBERS } from './sheet-numbers';
+
+export interface SheetRead {
+	sheet: Sheet | null;
+	errors: FieldErrors;
+	/** Numbers that contradict others of the sheet, by field; the sheet can be kept all the same. */
+	flags: FieldErrors;
+}
+
+interface Kept {
+	id: string;
+	retired: boolean;
+}
+
+/** The data sheet that a form describes, or what is wrong with it, by field, in the shop's units. */
+export function readSheet(draft: SheetDraft, system: UnitSystem, kept: Kept): SheetRead {
+	const context = { fields: SHEET_NUMBERS, system, draft };
+	const { value, errors: unreadable } = readEntries(asked(draft), SHEET_NUMBERS, system);
+	const parsed = sheetSchema.safeParse({
+		...Object(value),
+		hazardStatements: codes(draft.hazardStatements),
+		hazards: draft.hazards,
+		inhibitedBy: draft.inhibitedBy,
+		kits: Object(value).kits ?? [],
+		needsRelease: draft.needsRelease === 'on',
+		...kept
+	});
+	const errors = { ...(parsed.success ? {} : issueErrors(parsed.error, context)), ...unreadable };
+	const code = Object.keys(errors).find((path) => path.startsWith('hazardStatements.'));
+	if (code) {
+		const [, index] = code.split('.');
+		errors.hazardStatements = `“${codes(draft.hazardStatements)[Number(index)]?.slice(0, 40)}” is not accepted; accepted: codes such as H317 or EUH208.`;
+		for (const path of Object.keys(errors)) {
+			if (path.startsWith('hazardStatements.')) delete errors[path];
+		}
+	}
+	if (!parsed.success || Object.keys(errors).length > 0) return { sheet: null, errors, flags: {} };
+	return { sheet: parsed.data, errors: {}, flags: flagsOf(parsed.data) };
+}
+
+function flagsOf(sheet: Sheet): FieldErrors {
+	const flags: FieldErrors = {};
+	for (const { field, message } of sheetContradictions(sheet)) {
+		// A ratio is one number of the sheet but a row of fields in the form.
+		const path = field.startsWith('ratioBy') ? `${field}.0` : field;
+		flags[path] ??= message;
+	}
+	return flags;
+}
+
+/** Blank ratios and times fall out as a whole, so that a temperature alone asks for nothing. */
+function asked(draft: SheetDraft): object {
+	const { ratioByWeight, ratioByVolume, tackFree, recoatCloses, demold, dry, potLife, ...rest } =
+		draft;
+	const isOnePart = draft.parts.length < 2;
+	const ratio = (numbers: string[]) =>
+		isOnePart || numbers.every((number) => number.trim() === '') ? undefined : numbers;
+	return {
+		...rest,
+		kits: draft.kits.filter(({ name, massG, price }) => name + massG + price !== ''),
+		hazardStatements: '',
+		hazards: '',
+		inhibitedBy: '',
+		needsRelease: '',
+		ratioByWeight: ratio(ratioByWeight),
+		ratioByVolume: ratio(ratioByVolume),
+		potLife: potLife.timeS.trim() + potLife.massG.trim() === '' ? undefined : potLife,
+		tackFree: time(tackFree),
+		recoatCloses: time(recoatCloses),
+		demold: time(demold),
+		dry: time(dry)
+	};
+}
+
+function time(draft: TimeDraft): object | undefined {
+	const { timeS, second } = draft;
+	if (timeS.trim() === '' && second.timeS.trim() === '') return undefined;
+	return second.timeS.trim() === '' ? { timeS, atC: draft.atC } : draft;
+}
+
+function codes(text: string): string[] {
+	return text
+		.split(/[\s,;+]+/)
+		.filter(Boolean)
+		.map((code) => code.replace(/^(euh|h)(?=\d)/i, (letters) => letters.toUpperCase()));
+}

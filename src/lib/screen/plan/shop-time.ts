@@ -1,0 +1,24 @@
+/** "Mon, Nov 30" on the shop's calendar. */
+export function shopDay(at: string, zone: string): string {
+	return new Intl.DateTimeFormat('en-US', {
+		timeZone: zone,
+		weekday: 'short',
+		month: 'short',
+		day: 'numeric'
+	}).format(new Date(at));
+}
+
+/** "14:05" on the shop's clock. */
+export function shopClock(at: string, zone: string): string {
+	return new Intl.DateTimeFormat('en-US', {
+		timeZone: zone,
+		hour: '2-digit',
+		minute: '2-digit',
+		hourCycle: 'h23'
+	}).format(new Date(at));
+}
+
+/** "Mon, Nov 30, 14:05". */
+export function shopTime(at: string, zone: string): string {
+	return `${shopDay(at, zone)}, ${shopClock(at, zone)}`;
+}

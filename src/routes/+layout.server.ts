@@ -1,0 +1,6 @@
+import type { LayoutServerLoad } from './$types';
+
+export const load: LayoutServerLoad = ({ locals }) => ({
+	person: locals.person,
+	shop: locals.shop
+});

@@ -1,0 +1,99 @@
+import { randomUUID } from 'node:crypto';
+import { error, fail, redirect } from '@sveltejs/kit';
+import { z } from 'zod';
+import type { PlanProblem } from '$lib/core/plan/plan-error';
+import { planHash } from '$lib/core/plan/plan-hash';
+import { mayEdit } from '$lib/screen/form/may-edit';
+import { now } from '$lib/server/clock';
+import { briefings } from '$lib/server/content';
+import { contentHashes } from '$lib/server/content-hashes';
+import { createJob } from '$lib/server/jobs.repository';
+import { getPattern, listPatterns } from '$lib/server/patterns.repository';
+import { acceptablePlan, planOrProblem } from '$lib/server/plan-or-problem';
+import { ApiProblem } from '$lib/server/problem';
+import { listSheets } from '$lib/server/sheets.repository';
+import { choicesSchema } from './choices';
+import { materialForm } from './material-form';
+import { readChoices } from './read-choices';
+import { wallClock } from './shop-clock';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals, url }) => {
+	const { shop, choices, pattern, library, read } = await asked(locals, url);
+	const { plan, problems } = read.inputs ? attempt(read.inputs) : { plan: null, problems: [] };
+	return {
+		choices,
+		patterns: (await listPatterns(locals.db)).map(({ id, pattern: { name } }) => ({ id, name })),
+		patternIsGone: choices.pattern !== '' && !pattern,
+		...materialForm({ pattern, sheets: read.sheets, library, choices }),
+		errors: read.errors,
+		problems,
+		plan,
+		hash: plan && planHash(plan),
+		startAt: read.startAt,
+		startText: wallClock(read.startAt, shop.zone),
+		betterStart: plan?.betterStartAt ? wallClock(plan.betterStartAt, shop.zone) : null,
+		briefings: Object.fromEntries([...briefings].map(([slug, { title }]) => [slug, title])),
+		canAccept: mayEdit(locals.person),
+		// Pressed twice, one mold is opened.
+		jobId: randomUUID()
+	};
+};
+
+const acceptSchema = z.object({
+	hash: z.string().regex(/^[0-9a-f]{64}$/),
+	startAt: z.iso.datetime(),
+	jobId: z.uuid()
+});
+
+export const actions: Actions = {
+	accept: async ({ request, locals, url }) => {
+		const { person } = locals;
+		if (!person || !mayEdit(person)) {
+			error(403, 'A plan is accepted by a mold maker, a supervisor or the owner.');
+		}
+		const posted = acceptSchema.safeParse(Object.fromEntries(await request.formData()));
+		if (!posted.success)
+			return fail(400, { refusal: 'The plan’s hash is missing; open it again.' });
+		const { hash, startAt, jobId } = posted.data;
+		const { read } = await asked(locals, url, startAt);
+		if (!read.inputs) return fail(422, { refusal: 'These choices give no plan.' });
+		try {
+			const plan = acceptablePlan(read.inputs, hash);
+			const content = contentHashes();
+			await createJob(locals.db, { id: jobId, plan, by: person.id, at: now(), content });
+		} catch (problem) {
+			if (problem instanceof ApiProblem) {
+				return fail(problem.problem.status, { refusal: problem.problem.detail });
+			}
+			if (problem instanceof RangeError) {
+				return fail(409, {
+					refusal: 'This plan was just accepted as another mold; see the board.'
+				});
+			}
+			throw problem;
+		}
+		redirect(303, `/jobs/${jobId}`);
+	}
+};
+
+async function asked(locals: App.Locals, url: URL, startAt?: string) {
+	const { shop, db } = locals;
+	if (!shop) redirect(303, '/start');
+	const choices = choicesSchema.parse(Object.fromEntries(url.searchParams));
+	const row = choices.pattern === '' ? null : await getPattern(db, choices.pattern);
+	const library = await listSheets(db, { withRetired: true });
+	const pattern = row?.pattern ?? null;
+	const given = { choices, shop, pattern, library, now: now(), ...(startAt ? { startAt } : {}) };
+	return { shop, choices, pattern, library, read: readChoices(given) };
+}
+
+function attempt(inputs: Parameters<typeof planOrProblem>[0]) {
+	try {
+		return { plan: planOrProblem(inputs), problems: [] as PlanProblem[] };
+	} catch (thrown) {
+		if (!(thrown instanceof ApiProblem)) throw thrown;
+		const { errors, detail } = thrown.problem;
+		return { plan: null, problems: errors ?? [{ path: '', message: detail }] };
+	}
+}

@@ -1,0 +1,82 @@
+import type { Pattern } from '$lib/core/geometry/pattern';
+import { pairProblems, type ChosenSheets } from '$lib/core/materials/compatibility';
+import type { MaterialKind, Sheet } from '$lib/core/materials/sheet';
+import type { Slot } from './choices';
+
+/** For every place, the sheet chosen, null where it shall stay empty; absent where nobody has chosen. */
+export type Chosen = Partial<Record<Slot, Sheet | null>>;
+
+/**
+ * Fills the places that nobody has chosen for with the sheets that get along best: the fewest refusals,
+ * then the fewest warnings. Null when the library has no glove, shell or casting material.
+ */
+export function proposeMaterials(
+	pattern: Pattern,
+	library: readonly Sheet[],
+	chosen: Chosen
+): ChosenSheets | null {
+	const of = (kind: MaterialKind) => library.filter((sheet) => sheet.kind === kind);
+	const pool = (slot: Slot, sheets: Sheet[]) => {
+		const choice = chosen[slot];
+		return choice ? [choice] : sheets;
+	};
+	const gloves = of('glove').filter(({ body }) => body !== 'free-flowing');
+	let best: ChosenSheets | null = null;
+	let least = Infinity;
+	for (const build of pool('build', gloves)) {
+		for (const shell of pool('shell', of('shell'))) {
+			for (const casting of pool('casting', of('casting'))) {
+				const sheets = around(pattern, { build, shell, casting }, chosen, of);
+				const burden = burdenOf(pattern, sheets);
+				if (burden < least) [best, least] = [sheets, burden];
+			}
+		}
+	}
+	return best;
+}
+
+function around(
+	pattern: Pattern,
+	main: Pick<ChosenSheets, 'build' | 'shell' | 'casting'>,
+	chosen: Chosen,
+	of: (kind: MaterialKind) => Sheet[]
+): ChosenSheets {
+	const { build, shell } = main;
+	const or = (slot: Slot, proposed: Sheet | undefined): Sheet | undefined =>
+		chosen[slot] === undefined ? proposed : (chosen[slot] ?? undefined);
+	const fiber = shell.family === 'plaster' ? 'plant fiber' : 'glass fiber';
+	return {
+		...main,
+		detail: or(
+			'detail',
+			of('glove').find(({ body, family }) => body === 'free-flowing' && family === build.family)
+		),
+		reinforcement: or(
+			'reinforcement',
+			shell.body === 'liquid'
+				? of('reinforcement').find(({ family }) => family === fiber)
+				: undefined
+		),
+		sealer: or('sealer', pattern.porosity === 'dense' ? undefined : of('sealer')[0]),
+		wax: or('wax', of('wax')[0]),
+		film: or('film', build.family.includes('silicone') ? undefined : of('film')[0])
+	};
+}
+
+const BURDEN = { refuse: 1000, warn: 1, note: 0 };
+
+function burdenOf(pattern: Pattern, sheets: ChosenSheets): number {
+	return pairProblems(pattern, sheets).reduce((sum, { severity }) => sum + BURDEN[severity], 0);
+}
+
+/** Whether a sheet in this place would be refused beside the others. */
+export function isRefused(
+	pattern: Pattern,
+	sheets: ChosenSheets,
+	slot: Slot,
+	candidate: Sheet
+): boolean {
+	return pairProblems(pattern, { ...sheets, [slot]: candidate }).some(
+		({ severity, text }) => severity === 'refuse' && text.includes(candidate.name)
+	);
+}

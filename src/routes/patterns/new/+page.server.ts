@@ -1,0 +1,22 @@
+import { error, fail, redirect } from '@sveltejs/kit';
+import { mayEdit } from '$lib/screen/form/may-edit';
+import { emptyPattern } from '$lib/screen/pattern/pattern-draft';
+import { now } from '$lib/server/clock';
+import { savePattern } from '$lib/server/patterns.repository';
+import { postedPattern } from '../pattern-action';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ locals }) => {
+	if (!mayEdit(locals.person)) error(403, 'Patterns are added by mold makers and supervisors.');
+	return { draft: emptyPattern() };
+};
+
+export const actions: Actions = {
+	default: async ({ request, locals }) => {
+		if (!mayEdit(locals.person)) error(403, 'Patterns are added by mold makers and supervisors.');
+		const posted = postedPattern(await request.formData(), locals.shop?.units ?? 'SI');
+		if (!posted.pattern) return fail(400, { draft: posted.draft, errors: posted.errors });
+		const id = await savePattern(locals.db, { pattern: posted.pattern, at: now() });
+		redirect(303, `/patterns/${id}?saved`);
+	}
+};

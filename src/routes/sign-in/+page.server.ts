@@ -1,0 +1,43 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { durationText } from '$lib/core/quantity/duration-text';
+import { now } from '$lib/server/clock';
+import { demoPins } from '$lib/server/demo';
+import { listPeople } from '$lib/server/people.repository';
+import { checkPin } from '$lib/server/pin';
+import { setSessionCookie, startSession } from '$lib/server/sessions';
+import { nextPage } from './next-page';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals, url }) => {
+	if (!locals.shop) redirect(303, '/start');
+	const people = (await listPeople(locals.db)).filter(({ retired }) => !retired);
+	const pins = new Map(
+		locals.shop.isDemo ? demoPins().map(({ name, pin }) => [name, pin] as const) : []
+	);
+	return {
+		shopName: locals.shop.name,
+		people: people.map(({ id, name, role }) => ({ id, name, role, pin: pins.get(name) ?? null })),
+		next: nextPage(url.searchParams.get('next'))
+	};
+};
+
+export const actions: Actions = {
+	default: async ({ request, locals, cookies, url, getClientAddress }) => {
+		const form = await request.formData();
+		const personId = String(form.get('person') ?? '');
+		const pin = String(form.get('pin') ?? '');
+		if (personId === '') return fail(400, { personId, error: 'Tap your name first.' });
+
+		const at = now();
+		const answer = await checkPin(locals.db, { personId, pin, address: getClientAddress(), at });
+		if (!answer.ok) {
+			const wait = answer.waitS > 0 ? ` Wait ${durationText(answer.waitS)}, then try again.` : '';
+			return fail(answer.waitS > 0 ? 429 : 403, {
+				personId,
+				error: `That is not the PIN.${wait}`
+			});
+		}
+		setSessionCookie(cookies, await startSession(locals.db, personId, at), url);
+		redirect(303, nextPage(String(form.get('next') ?? '')));
+	}
+};
