@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { schedule } from '../../src/lib/core/plan/schedule';
 import { workingTimes } from '../../src/lib/core/plan/shift-hours';
-import type { Task } from '../../src/lib/core/plan/work-list';
+import type { Task } from '../../src/lib/core/plan/task';
 import { detailInputs, testInputs, testShop } from '../fixtures/materials';
 
 const HOUR = 3_600_000;

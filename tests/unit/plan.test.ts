@@ -30,6 +30,12 @@ describe('a whole plan', () => {
 		expect(planHash(makePlan(inputs))).not.toBe(planHash(makePlan(testInputs())));
 	});
 
+	test('keeps its hash through JSON, and its own inputs give it again', () => {
+		const plan = makePlan(detailInputs());
+		expect(planHash(JSON.parse(JSON.stringify(plan)) as Plan)).toBe(planHash(plan));
+		expect(planHash(makePlan(plan.inputs))).toBe(planHash(plan));
+	});
+
 	test.each([testInputs(), detailInputs()])(
 		'every figure stands at its path, with a law that has a source',
 		(inputs) => {
@@ -304,12 +310,26 @@ describe('block against glove', () => {
 		expect(plan.block.better).toBe('block');
 		expect(plan.block.why).toMatch(/^A solid block makes more sense/);
 		expect(plan.block.cost).toBeLessThan(plan.block.gloveCost);
+		expect(plan.block.why).toContain('USD');
 	});
 
 	test('the block is the box with the same margin, less the pattern (mensuration)', () => {
 		const plan = makePlan(testInputs({ frameGapMm: 30 }));
 		expect(plan.block.rubberMl).toBeCloseTo((300 * 300 * 330) / 1000 - plan.surface.volumeMl, 6);
 		expect(plan.block.rubberG).toBeCloseTo(plan.block.rubberMl * 1.152, 6);
+	});
+});
+
+describe('gaps in a data sheet', () => {
+	test('common practice stands in for a missing time, and the plan says so', () => {
+		const { materials } = testInputs();
+		const bare = { ...testSheet('brush-80'), tackFree: undefined, recoatCloses: undefined };
+		const shell = { ...testSheet('paste-9'), demold: undefined };
+		const plan = makePlan(testInputs({ materials: { ...materials, build: bare, shell } }));
+		expect(plan.coats[0]?.tackTestS).toBe(45 * 60);
+		expect(plan.figures['coats.0.tackTestS']?.inputs[0]?.origin).toBe('default');
+		expect(codes(plan).filter((code) => code === 'sheet-gap')).toHaveLength(2);
+		expect(codes(makePlan(testInputs()))).not.toContain('sheet-gap');
 	});
 });
 

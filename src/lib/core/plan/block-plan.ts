@@ -38,6 +38,9 @@ export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
 	const { build, shell } = inputs.materials;
 	const areaMl = (surface.exposedAreaCm2 * facts.gloveMm) / 10;
 	const extra = Math.min(5, Math.max(0, facts.gloveMl / Math.max(1e-6, areaMl) - 1));
+	// Densities as they come out of the plan, so that both sides of the comparison weigh what it says.
+	const shellMl = ((surface.exposedAreaCm2 * facts.shellMm) / 10) * (1 + extra);
+	const within = (gPerMl: number): number => Math.min(5, Math.max(0.1, gPerMl));
 	const boxMl = (surface.lengthMm * surface.widthMm * surface.heightMm) / 1000;
 	const choice = chooseProcess({
 		pattern: {
@@ -54,9 +57,9 @@ export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
 			blockGapMm: Math.min(200, facts.gapMm),
 			layerMm: facts.gloveMm,
 			layerExtraFraction: extra,
-			brushRubberGPerMl: Math.max(0.1, build.mixedDensityGPerMl),
-			pourRubberGPerMl: Math.max(0.1, build.mixedDensityGPerMl),
-			shellGPerMl: Math.max(0.1, shell.mixedDensityGPerMl),
+			brushRubberGPerMl: within(facts.gloveG / (areaMl * (1 + extra))),
+			pourRubberGPerMl: within(build.mixedDensityGPerMl),
+			shellGPerMl: within(facts.shellG / shellMl),
 			brushRubberPricePerKg: pricePerKg(build),
 			pourRubberPricePerKg: pricePerKg(build),
 			shellPricePerKg: pricePerKg(shell),
@@ -75,7 +78,11 @@ export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
 	const block = choice.estimates.find(({ process }) => process === 'solid block');
 	if (!glove || !block) throw new RangeError('no estimate for glove and block');
 	const better = isBlockBetter(glove, block) ? 'block' : 'glove';
-	return { ...traceBlock(draft, facts, glove, block), better, why: reason(better, glove, block) };
+	return {
+		...traceBlock(draft, facts, glove, block),
+		better,
+		why: reason(better, glove, block, inputs.shop.currency)
+	};
 }
 
 /** Two ways within 5 % of each other count as equal in price; then fewer days decide. */
@@ -88,10 +95,15 @@ function isBlockBetter(glove: ProcessEstimate, block: ProcessEstimate): boolean 
 
 const kg = (massG: number): string => `${(massG / 1000).toPrecision(3)} kg`;
 
-function reason(better: 'glove' | 'block', glove: ProcessEstimate, block: ProcessEstimate): string {
+function reason(
+	better: 'glove' | 'block',
+	glove: ProcessEstimate,
+	block: ProcessEstimate,
+	currency: string
+): string {
 	const facts =
-		`The block takes ${kg(block.rubberG)} of rubber and costs ${block.totalPrice.toFixed(0)} in ${block.daysCount} days; ` +
-		`the glove takes ${kg(glove.rubberG)} and ${kg(glove.shellG)} of shell, costs ${glove.totalPrice.toFixed(0)} in ${glove.daysCount} days ` +
+		`The block takes ${kg(block.rubberG)} of rubber and costs ${currency} ${block.totalPrice.toFixed(0)} in ${block.daysCount} days; ` +
+		`the glove takes ${kg(glove.rubberG)} and ${kg(glove.shellG)} of shell, costs ${currency} ${glove.totalPrice.toFixed(0)} in ${glove.daysCount} days ` +
 		`(materials by weight used, labor included).`;
 	return better === 'block'
 		? `A solid block makes more sense here. ${facts} A glove pays for larger and deeper patterns.`

@@ -2,7 +2,7 @@ import type { Plan } from './plan';
 import { schedule, type Placed } from './schedule';
 import { workingTimes, type WorkingTime } from './shift-hours';
 import { warn, type Draft } from './trace';
-import type { Task } from './work-list';
+import type { Task } from './task';
 
 const DAY_MS = 86_400_000;
 const SEARCH_DAYS = 14;

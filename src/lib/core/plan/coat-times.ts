@@ -62,7 +62,6 @@ export function coatTimes(
 		law: closes.law,
 		inputs: closes.inputs
 	});
-	noteGaps(draft, sheet);
 	if (windowClosesS <= tackTestS) {
 		warn(
 			draft,
@@ -77,17 +76,6 @@ export function coatTimes(
 		tackTestS,
 		windowClosesS
 	};
-}
-
-function noteGaps(draft: Draft, sheet: Sheet): void {
-	const missing = [
-		sheet.tackFree ? [] : ['when it is almost tack-free'],
-		sheet.recoatCloses ? [] : ['when its recoat window shuts'],
-		sheet.demold ? [] : ['its demold time']
-	].flat();
-	const text = `The data sheet of ${sheet.name} does not say ${missing.join(' nor ')}; common practice is used. Test, and ask the maker.`;
-	const isKnown = draft.warnings.some((warning) => warning.text === text);
-	if (missing.length > 0 && !isKnown) warn(draft, 'warn', 'sheet-gap', 'materials', text);
 }
 
 function brushBack(

@@ -16,6 +16,7 @@ import { pourPlan } from './pour-plan';
 import { releasePlan, spreadG } from './release-plan';
 import { roomTime } from './room-time';
 import { warnOfRoom } from './room-warnings';
+import { warnOfSheetGaps } from './sheet-gaps';
 import { shellPlan } from './shell-plan';
 import { shellThicknessPlan } from './shell-thickness-plan';
 import { surfacePlan } from './surface-plan';
@@ -93,6 +94,7 @@ export function composePlan(draft: Draft): Plan {
 	]);
 	const used = usedSheets(draft, usesDetail);
 	const hazards = hazardsOf(used);
+	warnOfSheetGaps(draft, usesDetail);
 	warnOfRoom(draft, used, hazards);
 	warnOfForm(draft, build.thicknessMm);
 	warnOfLifting(draft, weights);

@@ -97,6 +97,10 @@ function boughtFor(
 		return { kits: [], boughtG: 0, leftoverG: 0, price: 0 };
 	}
 	const choice = kitsToBuy({ needG: safeG, kits: sizes });
+	if (sheet.shelfLifeDays && choice.massG - safeG > choice.massG / 2) {
+		const text = `More than half of the ${sheet.name} is left over; unopened it keeps ${sheet.shelfLifeDays} days from its date, opened far less.`;
+		warn(draft, 'note', 'shelf-life', 'order', text);
+	}
 	const kits = sizes.flatMap((size, index) => {
 		const count = choice.counts[index] ?? 0;
 		return count > 0 ? [{ name: size.name, massG: size.massG, count, price: size.price }] : [];

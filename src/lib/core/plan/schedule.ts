@@ -1,5 +1,5 @@
 import type { WorkingTime } from './shift-hours';
-import type { Task } from './work-list';
+import type { Task } from './task';
 
 export interface Placed {
 	startMs: number;

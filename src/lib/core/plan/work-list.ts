@@ -1,19 +1,7 @@
-import type { PhaseId } from '../content/vocabulary';
 import type { CoatsPlan } from './coats-plan';
 import type { Plan } from './plan';
 import type { ShellPlan } from './shell-plan';
-
-/** One piece of the job in the order of the work. */
-export interface Task {
-	id: string;
-	phase: PhaseId;
-	title: string;
-	kind: 'work' | 'wait';
-	lengthS: number;
-	people: number;
-	/** Work that a window waits for: it starts when the wait is over, or before this many seconds after the wait began. */
-	closesS: number | null;
-}
+import { HANDS_S, MIN_S, overArea, wait, work, type Task } from './task';
 
 export interface WorkFacts {
 	people: number;
@@ -28,53 +16,6 @@ export interface WorkFacts {
 	shellCureS: number;
 	castingS: number;
 }
-
-const MIN = 60;
-
-/** Hands on each step; common practice, no source. Areas add their share. */
-export const HANDS_S = {
-	brief: 30 * MIN,
-	pattern: 45 * MIN,
-	sealPerM2: 15 * MIN,
-	waxPerM2: 20 * MIN,
-	filmPerM2: 10 * MIN,
-	least: 5 * MIN,
-	frame: 60 * MIN,
-	hold: 10 * MIN,
-	setUp: 5 * MIN,
-	brushBack: 5 * MIN,
-	thickness: 15 * MIN,
-	trim: 60 * MIN,
-	refit: 15 * MIN,
-	open: 30 * MIN,
-	mark: 5 * MIN,
-	peel: 30 * MIN,
-	wash: 20 * MIN,
-	inspect: 30 * MIN,
-	pour: 30 * MIN,
-	release: 15 * MIN,
-	handover: 20 * MIN
-} as const;
-
-const overArea = (perM2S: number, areaCm2: number): number =>
-	Math.ceil(Math.max(HANDS_S.least, (perM2S * areaCm2) / 10_000) / MIN) * MIN;
-
-const work = (phase: PhaseId, id: string, title: string, lengthS: number, people = 1): Task => ({
-	id,
-	phase,
-	title,
-	kind: 'work',
-	lengthS: Math.ceil(lengthS / MIN) * MIN,
-	people,
-	closesS: null
-});
-const wait = (
-	phase: PhaseId,
-	id: string,
-	title: string,
-	lengthS: number,
-	closesS: number | null = null
-): Task => ({ id, phase, title, kind: 'wait', lengthS, people: 0, closesS });
 
 /** The whole job as pieces of work and waits, from briefing to handover. */
 export function workList(facts: WorkFacts): Task[] {
@@ -205,7 +146,7 @@ function backing(facts: WorkFacts): Task[] {
 			'shellRelease',
 			`back-wax-${i + 1}-haze`,
 			'Wax hazes',
-			Math.max(release.waxHazeS, 10 * MIN)
+			Math.max(release.waxHazeS, 10 * MIN_S)
 		)
 	]).flat();
 	const rounds = shell.rounds.flatMap((round, i): Task[] => {
