@@ -11,7 +11,17 @@ const why = {
 		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then plan, then process.'
 };
 
-const CORE_FORBIDDEN = ['$app/*', '$env/*', '$lib/*', 'svelte', 'svelte/*', 'node:*', 'kysely', 'better-sqlite3', '@sveltejs/*'];
+const CORE_FORBIDDEN = [
+	'$app/*',
+	'$env/*',
+	'$lib/*',
+	'svelte',
+	'svelte/*',
+	'node:*',
+	'kysely',
+	'better-sqlite3',
+	'@sveltejs/*'
+];
 
 /** Folders of core, innermost first; a folder may import itself and those before it. */
 const CORE_ORDER = [
@@ -63,7 +73,9 @@ export default ts.config(
 	},
 	{
 		files: ['**/*.svelte', '**/*.svelte.ts'],
-		languageOptions: { parserOptions: { parser: ts.parser, extraFileExtensions: ['.svelte'], svelteConfig } },
+		languageOptions: {
+			parserOptions: { parser: ts.parser, extraFileExtensions: ['.svelte'], svelteConfig }
+		},
 		rules: {
 			// The app is always served from the root of its own address.
 			'svelte/no-navigation-without-resolve': 'off'
@@ -76,8 +88,25 @@ export default ts.config(
 	{
 		files: ['src/lib/core/**/*.ts'],
 		rules: {
-			'no-restricted-imports': ['error', { patterns: [{ group: CORE_FORBIDDEN, message: why.core }] }],
-			'no-restricted-globals': ['error', ...['window', 'document', 'localStorage', 'indexedDB', 'fetch', 'setTimeout', 'setInterval', 'crypto', 'process', 'performance'].map((name) => ({ name, message: why.core }))],
+			'no-restricted-imports': [
+				'error',
+				{ patterns: [{ group: CORE_FORBIDDEN, message: why.core }] }
+			],
+			'no-restricted-globals': [
+				'error',
+				...[
+					'window',
+					'document',
+					'localStorage',
+					'indexedDB',
+					'fetch',
+					'setTimeout',
+					'setInterval',
+					'crypto',
+					'process',
+					'performance'
+				].map((name) => ({ name, message: why.core }))
+			],
 			'no-restricted-properties': [
 				'error',
 				{ object: 'Date', property: 'now', message: 'Take the instant as a parameter.' },
@@ -85,25 +114,45 @@ export default ts.config(
 			],
 			'no-restricted-syntax': [
 				'error',
-				{ selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'Take the instant as a parameter.' }
+				{
+					selector: "NewExpression[callee.name='Date'][arguments.length=0]",
+					message: 'Take the instant as a parameter.'
+				}
 			]
 		}
 	},
 	...coreWalls,
 	{
 		files: ['src/lib/device/**'],
-		rules: { 'no-restricted-imports': ['error', { patterns: ['$lib/server/*', '$lib/screen/*', '**/routes/**'] }] }
+		rules: {
+			'no-restricted-imports': [
+				'error',
+				{ patterns: ['$lib/server/*', '$lib/screen/*', '**/routes/**'] }
+			]
+		}
 	},
 	{
 		files: ['src/lib/server/**'],
-		rules: { 'no-restricted-imports': ['error', { patterns: ['$lib/device/*', '$lib/screen/*', '**/routes/**'] }] }
+		rules: {
+			'no-restricted-imports': [
+				'error',
+				{ patterns: ['$lib/device/*', '$lib/screen/*', '**/routes/**'] }
+			]
+		}
 	},
 	{
 		files: ['src/lib/screen/**'],
 		rules: {
 			'no-restricted-imports': [
 				'error',
-				{ patterns: [{ group: ['$lib/device/*', '$lib/server/*', '$app/*', '**/routes/**'], message: why.screen }] }
+				{
+					patterns: [
+						{
+							group: ['$lib/device/*', '$lib/server/*', '$app/*', '**/routes/**'],
+							message: why.screen
+						}
+					]
+				}
 			]
 		}
 	},
