@@ -46,9 +46,9 @@ describe.each(['2026-11-25T16:20:00.000Z', '2026-11-29T08:00:00.000Z'])(
 			return state;
 		};
 
-		// Processor time, so that a busy machine does not fail it.
-		it('is there within three seconds', () => {
-			expect(tookS).toBeLessThan(3);
+		// Three seconds on two processors, counted as processor time: other work must not fail it.
+		it('is there soon after the click', () => {
+			expect(tookS).toBeLessThan(6);
 		});
 
 		it('has the shop, its people, sheets and patterns, each marked as invented', async () => {

@@ -28,38 +28,46 @@ export function demoPlan(demo: Demo, mold: DemoMold, startAt: string): Plan {
 }
 
 /**
- * One invented mold with the log that brought it where it is at `at`.
+ * One invented mold with the log that brought it where it is at `at`, done by the demo's own ids.
  *
- * @param personIds - ids in the store by ids in the demo
  * @param content - hash by slug of the texts in force
  */
 export function rehearseMold(
 	demo: Demo,
 	mold: DemoMold,
-	{
-		at,
-		personIds,
-		content
-	}: { at: string; personIds: Map<string, string>; content: Record<string, string> }
+	{ at, content }: { at: string; content: Record<string, string> }
 ): RehearsedMold {
-	const person = (id: string) => {
-		const found = personIds.get(id);
-		if (!found) throw new Error(`content/demo: nobody has the id "${id}"`);
-		return found;
-	};
-	const { until, mishaps = [], daysBefore, anchor = (c) => c.lastAt, offsetS } = mold;
+	const { worker, supervisor, until, mishaps = [], daysBefore, offsetS } = mold;
 	const jobId = randomUUID();
 	const { plan, log } = rehearseLive({
 		jobId,
 		hours: demo.shop,
 		planAt: (startAt) => demoPlan(demo, mold, startAt),
-		crew: { worker: person(mold.worker), supervisor: person(mold.supervisor) },
+		crew: { worker, supervisor },
 		content,
 		until,
 		mishaps,
 		daysBefore,
-		anchor,
+		anchor: mold.anchor ?? ((c) => c.lastAt),
 		at: addSeconds(at, offsetS)
 	});
 	return { jobId, plan, log: log.map((logged) => ({ ...logged, id: randomUUID() })) };
+}
+
+/**
+ * The same mold, done by the people of a store.
+ *
+ * @param personIds - ids in the store by ids in the demo
+ * @throws Error when somebody in the log is not among them
+ */
+export function doneBy(
+	{ jobId, plan, log }: RehearsedMold,
+	personIds: ReadonlyMap<string, string>
+): RehearsedMold {
+	const renamed = log.map((logged) => {
+		const by = personIds.get(logged.event.by);
+		if (by === undefined) throw new Error(`content/demo: nobody has the id "${logged.event.by}"`);
+		return { ...logged, event: { ...logged.event, by } };
+	});
+	return { jobId, plan, log: renamed };
 }

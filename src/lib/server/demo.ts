@@ -2,7 +2,7 @@ import type { DemoPerson } from '$lib/core/content/demo-schema';
 import { contentHashes } from './content-hashes';
 import type { Db } from './database';
 import { demo } from './demo-content';
-import { rehearseMold } from './demo-jobs';
+import { doneBy, rehearseMold, type RehearsedMold } from './demo-jobs';
 import { DEMO_MOLDS } from './demo-molds';
 import { writeJob } from './demo-write';
 import { savePattern } from './patterns.repository';
@@ -23,19 +23,24 @@ export async function seedDemo(db: Db, at: string): Promise<void> {
 	await db.transaction().execute(async (trx) => {
 		if (await getShop(trx)) return;
 		await saveShop(trx, demo.shop, at);
-		const personIds = new Map(
-			await Promise.all(
-				demo.people.map(async ({ id, name, role, pin }) => {
-					const person = await addPerson(trx, { name, role, pin }, at);
-					return [id, person.id] as const;
-				})
-			)
-		);
+		// Hashing PINs keeps other threads busy for a second; the molds are rehearsed meanwhile.
+		const [personIds, molds] = await Promise.all([hirePeople(trx, at), rehearseAll(at)]);
 		for (const sheet of demo.sheets) await saveSheet(trx, sheet);
 		for (const { id, pattern } of demo.patterns) await savePattern(trx, { id, pattern, at });
-		const content = contentHashes();
-		for (const mold of DEMO_MOLDS) {
-			await writeJob(trx, rehearseMold(demo, mold, { at, personIds, content }));
-		}
+		for (const mold of molds) await writeJob(trx, doneBy(mold, personIds));
 	});
+}
+
+async function rehearseAll(at: string): Promise<RehearsedMold[]> {
+	const content = contentHashes();
+	return DEMO_MOLDS.map((mold) => rehearseMold(demo, mold, { at, content }));
+}
+
+/** Adds the invented people. @returns ids in the store by ids in the demo */
+async function hirePeople(trx: Db, at: string): Promise<Map<string, string>> {
+	const hired = demo.people.map(async ({ id, name, role, pin }) => {
+		const person = await addPerson(trx, { name, role, pin }, at);
+		return [id, person.id] as const;
+	});
+	return new Map(await Promise.all(hired));
 }
