@@ -1,0 +1,74 @@
+import { randomUUID } from 'node:crypto';
+import { error, redirect } from '@sveltejs/kit';
+import { asBuilt } from '$lib/core/process/as-built';
+import { HOLDS } from '$lib/core/process/holds';
+import { contextOf } from '$lib/core/process/job';
+import { allowedTypes } from '$lib/core/process/refusal';
+import { sectionOfJob } from '$lib/core/process/section-of-job';
+import { PHASE_TITLES } from '$lib/core/process/titles';
+import { finishOfJob } from '$lib/screen/record/finish-of-job';
+import { now } from '$lib/server/clock';
+import { steps } from '$lib/server/content';
+import { jobOrError, namesById } from '$lib/server/job-or-error';
+import { listPeople, maySign } from '$lib/server/people.repository';
+import { signFromForm } from '$lib/server/sign-form';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals, params, depends }) => {
+	depends('gw:job');
+	const { db, shop, person } = locals;
+	const { state, log, plan, headSeq } = await jobOrError(db, params.id);
+	const c = contextOf(state);
+	const allowed = allowedTypes(state);
+	const people = await listPeople(db);
+	const hold = allowed.includes('hold.signed') ? c.hold : null;
+	const text = hold && steps.get(HOLDS[hold].slug);
+	const signers = people.filter((p) => !p.retired && maySign(p) && !c.workers.includes(p.id));
+
+	return {
+		jobId: params.id,
+		title: state.title,
+		seq: headSeq,
+		actId: randomUUID(),
+		now: now(),
+		zone: shop?.zone ?? 'UTC',
+		names: await namesById(db),
+		hold: hold && {
+			id: hold,
+			title: HOLDS[hold].title,
+			sendBack: HOLDS[hold].sendBack.map((to) => ({ value: to, label: PHASE_TITLES[to] })),
+			requestedAt: c.holdRequestedAt,
+			note: noteOf(log, hold),
+			checks: text ? text.checks : [],
+			html: text ? text.html : ''
+		},
+		mayReject: allowed.includes('mold.rejected'),
+		mayDecide: allowed.includes('deviation.decided'),
+		signers: signers.map(({ id, name, role }) => ({ id, name, role })),
+		mySignerId: signers.find(({ id }) => id === person?.id)?.id ?? '',
+		workers: c.workers,
+		section: sectionOfJob(c),
+		plannedShellMm: plan.shell.thicknessMm,
+		built: asBuilt(state, log),
+		finish: finishOfJob(state)
+	};
+};
+
+function noteOf(log: Awaited<ReturnType<typeof jobOrError>>['log'], hold: string): string {
+	const asked = log.findLast(({ event }) => event.type === 'hold.requested' && event.hold === hold);
+	return asked?.event.type === 'hold.requested' ? (asked.event.note ?? '') : '';
+}
+
+export const actions: Actions = {
+	default: async ({ locals, params, request, getClientAddress }) => {
+		if (!locals.shop) error(401, 'Sign in first.');
+		const answer = await signFromForm(locals.db, {
+			jobId: params.id,
+			zone: locals.shop.zone,
+			address: getClientAddress(),
+			form: await request.formData()
+		});
+		if ('signed' in answer) redirect(303, `/jobs/${params.id}`);
+		return answer;
+	}
+};
