@@ -17,33 +17,45 @@ export interface App {
 	kill9(): Promise<void>;
 }
 
+/** Starts the built app on an empty data folder, lets `use` work with it, and clears up. */
+async function withApp(use: (app: App) => Promise<void>): Promise<void> {
+	const folder = await mkdtemp(join(tmpdir(), 'glovewright-e2e-'));
+	const dataDir = join(folder, 'data');
+	const clockFile = join(folder, 'clock-offset');
+	const server = new ServerProcess({ port: await freePort(), dataDir, clockFile });
+	let offsetS = 0;
+	await server.start();
+	await use({
+		url: server.url,
+		dataDir,
+		async advanceClock(seconds) {
+			offsetS += seconds;
+			await writeFile(clockFile, String(offsetS));
+		},
+		async restart() {
+			await server.end('SIGTERM');
+			await server.start();
+		},
+		async kill9() {
+			await server.end('SIGKILL');
+			await server.start();
+		}
+	});
+	await server.end('SIGTERM');
+	await rm(folder, { recursive: true, force: true });
+}
+
 /** Every test has a server of its own, with an empty data folder; `page.goto('/')` leads to it. */
 export const test = base.extend<{ app: App }>({
-	app: async ({ browserName: _browser }, use) => {
-		const folder = await mkdtemp(join(tmpdir(), 'glovewright-e2e-'));
-		const dataDir = join(folder, 'data');
-		const clockFile = join(folder, 'clock-offset');
-		const server = new ServerProcess({ port: await freePort(), dataDir, clockFile });
-		let offsetS = 0;
-		await server.start();
-		await use({
-			url: server.url,
-			dataDir,
-			async advanceClock(seconds) {
-				offsetS += seconds;
-				await writeFile(clockFile, String(offsetS));
-			},
-			async restart() {
-				await server.end('SIGTERM');
-				await server.start();
-			},
-			async kill9() {
-				await server.end('SIGKILL');
-				await server.start();
-			}
-		});
-		await server.end('SIGTERM');
-		await rm(folder, { recursive: true, force: true });
-	},
+	app: async ({ browserName: _browser }, use) => withApp(use),
 	baseURL: async ({ app }, use) => use(app.url)
 });
+
+/** As `test`, but all tests of the file share one server, which `fill` has filled. */
+export function testOnOneServer<Filled>(fill: (app: App) => Promise<Filled>) {
+	return base.extend<object, { app: App; filled: Filled }>({
+		app: [async ({ browserName: _browser }, use) => withApp(use), { scope: 'worker' }],
+		filled: [async ({ app }, use) => use(await fill(app)), { scope: 'worker', auto: true }],
+		baseURL: async ({ app }, use) => use(app.url)
+	});
+}
