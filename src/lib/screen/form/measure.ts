@@ -75,7 +75,13 @@ export function coreValue(typed: number, measure: Measure): number {
 	return Number(measure.toCore(typed).toPrecision(12));
 }
 
-/** A core value as it stands in a field; ten digits, so that what was typed comes back as it was. */
+/** A core value as it stands in a field: the shortest text that reads back as exactly this value. */
 export function fieldText(value: number | undefined, measure: Measure): string {
-	return value === undefined ? '' : String(Number(measure.fromCore(value).toPrecision(10)));
+	if (value === undefined) return '';
+	const shown = measure.fromCore(value);
+	for (let digits = 1; digits < 17; digits += 1) {
+		const text = Number(shown.toPrecision(digits));
+		if (coreValue(text, measure) === value) return String(text);
+	}
+	return String(shown);
 }

@@ -26,13 +26,17 @@ export interface SectionModel {
 	flangeMm: number;
 }
 
-/** The drawing in words, for those who do not see it. */
-export function sectionText({ layers, pattern }: SectionModel): string {
+/** The drawing in words, for those who do not see it; of a plan, nothing is made yet. */
+export function sectionText({ layers, pattern }: SectionModel, isPlan = false): string {
 	const list = (state: SectionLayer['state']) =>
 		layers
 			.filter((layer) => layer.state === state)
 			.map((layer) => layer.label)
 			.join(', ') || 'nothing';
 	const size = `${Math.round(pattern.widthMm)} by ${Math.round(pattern.heightMm)} mm`;
+	if (isPlan) {
+		const all = layers.map((layer) => layer.label).join(', ');
+		return `Section of the mold as planned over a pattern of ${size}: ${all}.`;
+	}
 	return `Section of the mold over a pattern of ${size}. Done: ${list('done')}. Now: ${list('current')}. Planned: ${list('planned')}.`;
 }

@@ -29,7 +29,7 @@ export function materialForm({ pattern, sheets, library, choices }: Given) {
 			required,
 			options: required ? options : [{ value: NONE, label: 'None' }, ...options],
 			value: current?.id ?? (required ? '' : NONE),
-			isProposed: choices[slot] === '' && !!current
+			isProposed: choices[slot] === ''
 		};
 	});
 	return { slots, pairs: pattern && sheets ? pairProblems(pattern, sheets) : [] };

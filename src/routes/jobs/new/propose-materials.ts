@@ -8,7 +8,7 @@ export type Chosen = Partial<Record<Slot, Sheet | null>>;
 
 /**
  * Fills the places that nobody has chosen for with the sheets that get along best: the fewest refusals,
- * then the fewest warnings. Null when the library has no glove, shell or casting material.
+ * then the fewest warnings, then the fewest hazards. Null when the library has no glove, shell or casting material.
  */
 export function proposeMaterials(
 	pattern: Pattern,
@@ -53,7 +53,7 @@ function around(
 		),
 		reinforcement: or(
 			'reinforcement',
-			shell.body === 'liquid'
+			shell.body === 'liquid' || shell.family === 'plaster'
 				? of('reinforcement').find(({ family }) => family === fiber)
 				: undefined
 		),
@@ -66,7 +66,11 @@ function around(
 const BURDEN = { refuse: 1000, warn: 1, note: 0 };
 
 function burdenOf(pattern: Pattern, sheets: ChosenSheets): number {
-	return pairProblems(pattern, sheets).reduce((sum, { severity }) => sum + BURDEN[severity], 0);
+	const hazards = new Set(Object.values(sheets).flatMap((sheet?: Sheet) => sheet?.hazards ?? []));
+	return pairProblems(pattern, sheets).reduce(
+		(sum, { severity }) => sum + BURDEN[severity],
+		hazards.size / 100
+	);
 }
 
 /** Whether a sheet in this place would be refused beside the others. */
