@@ -32,7 +32,7 @@ function accepted(field: ActField, path: readonly PropertyKey[]): string {
 		case 'choice':
 			return 'Choose one.';
 		case 'number':
-			return `Type a number from ${min} to ${max}${unit ? ` ${unit}` : ''}, such as ${max > 50 ? 50 : min + 1}.`;
+			return numberWanted(min, max, unit);
 		case 'weights':
 			return 'Type what the scale shows, in grams, such as 120.5.';
 		case 'lots':
@@ -47,4 +47,10 @@ function accepted(field: ActField, path: readonly PropertyKey[]): string {
 		default:
 			return 'Write a few words here.';
 	}
+}
+
+function numberWanted(min: number, max: number, unit: string): string {
+	const shown = unit === 'C' ? ' °C' : unit ? ` ${unit}` : '';
+	const example = Math.max(min, Math.min(50, Math.round((min + max) / 2)));
+	return `Type a number from ${min} to ${max}${shown}, such as ${example}.`.replace(/ -/g, ' −');
 }
