@@ -1,0 +1,67 @@
+import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
+import { issueErrors } from '../form/issue-errors';
+import { readEntries, type FieldErrors, type NumberFields } from '../form/read-entries';
+import { WEEKDAYS } from '../form/setup-draft';
+import type { ShopDraft } from './shop-draft';
+
+export const SHOP_NUMBERS: NumberFields = {
+	scaleReadabilityG: 'grams',
+	roomTemperatureC: 'temperature',
+	roomHumidityPct: 'percent',
+	laborPerHour: 'plain',
+	brushingGPerMin: 'rate',
+	pastingGPerMin: 'rate',
+	'cupVolumesMl.*': 'volume'
+};
+
+/** The draft with blank cups taken out, so that an error stands where the cup is shown again. */
+export function tidyDraft(draft: ShopDraft): ShopDraft {
+	return { ...draft, cupVolumesMl: draft.cupVolumesMl.filter((cup) => cup.trim() !== '') };
+}
+
+/** The shop that a tidied draft describes, or what is wrong, field by field. */
+export function readShop(
+	draft: ShopDraft,
+	isDemo: boolean
+): { shop: Shop; errors: null } | { shop: null; errors: FieldErrors } {
+	const system = draft.shownUnits === 'US' ? 'US' : 'SI';
+	const { shifts, errors: shiftErrors } = readDays(draft.days);
+	const plain = { ...draft, days: undefined, shownUnits: undefined };
+	const { value, errors: numberErrors } = readEntries(plain, SHOP_NUMBERS, system);
+	const parsed = shopSchema.safeParse({ cupVolumesMl: [], ...Object(value), isDemo, shifts });
+	const schemaErrors = parsed.success
+		? {}
+		: issueErrors(parsed.error, { fields: SHOP_NUMBERS, system, draft });
+	const errors: FieldErrors = { ...schemaErrors, ...numberErrors, ...shiftErrors };
+	if (shifts.length === 0 && Object.keys(shiftErrors).length === 0) {
+		errors.shifts = 'No working hours are entered; accepted: one day at least.';
+	}
+	if (draft.cupVolumesMl.length === 0) {
+		errors.cupVolumesMl = 'No cup is entered; accepted: one size at least.';
+	}
+	return parsed.success && Object.keys(errors).length === 0
+		? { shop: parsed.data, errors: null }
+		: { shop: null, errors };
+}
+
+function readDays(days: ShopDraft['days']): { shifts: Shift[]; errors: FieldErrors } {
+	const errors: FieldErrors = {};
+	const shifts = days.flatMap((spans, i): Shift[] => {
+		const day = WEEKDAYS[i] ?? 'This day';
+		let last = '';
+		return spans.flatMap(({ from, to }, j): Shift[] => {
+			if (from === '' && to === '') return [];
+			const path = `days.${i}.${j}`;
+			if (from === '' || to === '') {
+				errors[path] = `${day} needs both times of a span, or neither.`;
+			} else if (from >= to) {
+				errors[path] = `${day} ends at ${to}; accepted: a time after ${from}.`;
+			} else if (from < last) {
+				errors[path] = `${day} begins again at ${from}; accepted: ${last} or later.`;
+			}
+			last = to;
+			return [{ weekday: i + 1, from, to }];
+		});
+	});
+	return { shifts, errors };
+}

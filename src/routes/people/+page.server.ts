@@ -1,0 +1,103 @@
+import { error, fail } from '@sveltejs/kit';
+import { mayChange, mayManage, rolesToGive } from '$lib/screen/people/people-rights';
+import { now } from '$lib/server/clock';
+import {
+	addPerson,
+	listPeople,
+	newPersonSchema,
+	retirePerson,
+	setPin
+} from '$lib/server/people.repository';
+import { listFailedPins } from '$lib/server/pin-attempts';
+import { pinSchema } from '$lib/server/pin-hash';
+import { readNewPerson } from './new-person';
+import { ownPinProblem } from './own-pin';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals }) => {
+	const actor = locals.person;
+	const people = await listPeople(locals.db);
+	const isManager = mayManage(actor);
+	const names = new Map(people.map(({ id, name }) => [id, name]));
+	return {
+		at: now(),
+		zone: locals.shop?.zone ?? 'UTC',
+		isManager,
+		roles: actor ? rolesToGive(actor, people) : [],
+		people: people.map((person) => ({
+			...person,
+			isMe: person.id === actor?.id,
+			mayChange: actor !== null && !person.retired && mayChange(actor, person, people)
+		})),
+		attempts: isManager
+			? (await listFailedPins(locals.db)).map((attempt) => ({
+					...attempt,
+					name: names.get(attempt.personId) ?? 'Nobody of this shop'
+				}))
+			: []
+	};
+};
+
+/** Who acts, or a plain refusal. */
+function actorOf(locals: App.Locals) {
+	const { person } = locals;
+	if (!person || !mayManage(person)) error(403, 'People are kept by supervisors and owners.');
+	return person;
+}
+
+export const actions: Actions = {
+	add: async ({ locals, request, getClientAddress }) => {
+		const actor = actorOf(locals);
+		const form = await request.formData();
+		const people = await listPeople(locals.db);
+		const { draft, errors } = readNewPerson(form, people, rolesToGive(actor, people));
+		const parsed = newPersonSchema.safeParse({ ...draft, pin: String(form.get('pin') ?? '') });
+		const refuse = (status: number) => fail(status, { act: 'add' as const, draft, errors });
+		if (!parsed.success || Object.keys(errors).length > 0) return refuse(400);
+		const problem = await ownPinProblem(locals.db, actor.id, form, getClientAddress());
+		if (problem) {
+			errors.ownPin = problem;
+			return refuse(403);
+		}
+		const { name } = await addPerson(locals.db, parsed.data);
+		return { act: 'add' as const, done: `${name} can sign in now.` };
+	},
+	retire: async ({ locals, request, getClientAddress }) => {
+		const actor = actorOf(locals);
+		const form = await request.formData();
+		const people = await listPeople(locals.db);
+		const target = people.find(({ id }) => id === form.get('person'));
+		const refuse = (status: number, message: string) =>
+			fail(status, { act: 'retire' as const, personId: target?.id ?? '', message });
+		if (!target || !mayChange(actor, target, people)) {
+			return refuse(403, 'Those who sign are changed by an owner, or by themselves.');
+		}
+		const problem = await ownPinProblem(locals.db, actor.id, form, getClientAddress());
+		if (problem) return refuse(403, problem);
+		if ((await retirePerson(locals.db, target.id)) === 'last supervisor') {
+			return refuse(409, `${target.name} is the last who may sign. Add another one first.`);
+		}
+		return {
+			act: 'retire' as const,
+			done: `${target.name} can no longer sign in, and stays in every record.`
+		};
+	},
+	pin: async ({ locals, request, getClientAddress }) => {
+		const actor = actorOf(locals);
+		const form = await request.formData();
+		const people = await listPeople(locals.db);
+		const target = people.find(({ id }) => id === form.get('person'));
+		const refuse = (status: number, message: string) =>
+			fail(status, { act: 'pin' as const, personId: target?.id ?? '', message });
+		if (!target || target.retired || !mayChange(actor, target, people)) {
+			return refuse(403, 'Those who sign are changed by an owner, or by themselves.');
+		}
+		const pin = pinSchema.safeParse(String(form.get('pin') ?? ''));
+		if (!pin.success) return refuse(400, 'Accepted: a new PIN of 4 to 8 digits.');
+		if (pin.data !== form.get('pinAgain')) return refuse(400, 'The two new PINs differ.');
+		const problem = await ownPinProblem(locals.db, actor.id, form, getClientAddress());
+		if (problem) return refuse(403, problem);
+		await setPin(locals.db, target.id, pin.data);
+		return { act: 'pin' as const, done: `${target.name} has a new PIN and signs in anew.` };
+	}
+};
