@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { cupAdvice, scaleText, type CupAtScale } from '../../src/lib/core/process/cup-advice';
+import { isOnRatio } from '../../src/lib/core/process/cup-check';
+
+/** 80 parts of A to 100 of B by weight, B poured first; a scale that shows tenths. */
+const cup: CupAtScale = {
+	number: 1,
+	of: 1,
+	resplit: false,
+	materialName: 'Test urethane',
+	cupVolumeMl: 1000,
+	parts: [
+		{ part: 'B', targetG: 200, densityGPerMl: 1 },
+		{ part: 'A', targetG: 160, densityGPerMl: 1.1 }
+	],
+	fractions: [
+		{ part: 'A', fraction: 80 / 180 },
+		{ part: 'B', fraction: 100 / 180 }
+	],
+	toleranceFraction: 0.02,
+	readabilityG: 0.1,
+	weighedG: null,
+	lots: {}
+};
+
+describe('advice on the cup at the scale', () => {
+	test('200 g of B alone asks for 160 g of A (80:100 by weight, arithmetic)', () => {
+		expect(cupAdvice(cup, { B: 200 })).toMatchObject({
+			state: 'partial',
+			add: [{ part: 'A', addG: 160, totalG: 160 }]
+		});
+	});
+
+	test('208 g of B with 160 g of A lacks exactly 6.4 g of A', () => {
+		const advice = cupAdvice(cup, { A: 160, B: 208 });
+		expect(advice).toMatchObject({
+			state: 'off ratio',
+			add: [{ part: 'A', addG: 6.4, totalG: 166.4 }],
+			reachable: true,
+			holds: true
+		});
+		expect(advice.deviationFraction).toBeCloseTo(0.04, 9);
+	});
+
+	test('a scale that is too coarse to correct a small cup is named, not trusted', () => {
+		const coarse = { ...cup, readabilityG: 5 };
+		expect(cupAdvice(coarse, { A: 8, B: 12 }).reachable).toBe(false);
+	});
+
+	test('a correction that no longer leaves room to stir is said', () => {
+		expect(cupAdvice({ ...cup, cupVolumeMl: 500 }, { A: 160, B: 260 }).holds).toBe(false);
+	});
+
+	test('without densities nothing is claimed about the room in the cup', () => {
+		const parts = cup.parts.map((part) => ({ ...part, densityGPerMl: null }));
+		expect(cupAdvice({ ...cup, parts }, { A: 160, B: 200 }).holds).toBeNull();
+	});
+
+	test('whatever was poured, following reachable advice puts the cup on ratio', () => {
+		const mass = fc.integer({ min: 1, max: 20_000 }).map((tenths) => tenths / 10);
+		fc.assert(
+			fc.property(mass, mass, (A, B) => {
+				const advice = cupAdvice(cup, { A, B });
+				if (advice.state === 'on ratio') return;
+				const then: Record<string, number> = { A, B };
+				for (const { part, totalG } of advice.add) then[part] = totalG;
+				expect(isOnRatio(cup, then)).toBe(advice.reachable);
+				expect(then.A).toBeGreaterThanOrEqual(A);
+				expect(then.B).toBeGreaterThanOrEqual(B);
+			})
+		);
+	});
+});
+
+test('a mass is written with as many digits as the scale shows', () => {
+	expect(scaleText(166.42, 0.1)).toBe('166.4');
+	expect(scaleText(166.42, 1)).toBe('166');
+	expect(scaleText(167, 5)).toBe('165');
+	expect(scaleText(0.25, 0.01)).toBe('0.25');
+});

@@ -1,0 +1,83 @@
+import { expect, test } from 'vitest';
+import { eventSchema } from '../../src/lib/core/process/events';
+import { fieldErrors } from '../../src/lib/server/field-errors';
+import { eventFromForm, isEventType } from '../../src/lib/server/form-event';
+
+function form(fields: Record<string, string>): FormData {
+	const data = new FormData();
+	for (const [name, value] of Object.entries(fields)) data.append(name, value);
+	return data;
+}
+
+const posted = (event: Record<string, unknown>) =>
+	eventSchema.safeParse({ ...event, at: '2026-03-02T14:00:00Z', by: 'mara' });
+
+test('weights and lots are read into records by part', () => {
+	const event = eventFromForm(
+		'cup.weighed',
+		form({ 'massesG.B': '200.4', 'massesG.A': ' 160 ', 'lots.A': 'L1', 'lots.B': 'L2' })
+	);
+	expect(event).toEqual({
+		type: 'cup.weighed',
+		massesG: { B: 200.4, A: 160 },
+		lots: { A: 'L1', B: 'L2' }
+	});
+	expect(posted(event).success).toBe(true);
+});
+
+test('rows are read in order, empty ones left out', () => {
+	const event = eventFromForm(
+		'thickness.measured',
+		form({
+			'points[10].place': 'rim',
+			'points[10].thicknessMm': '4',
+			'points[0].place': 'north wall',
+			'points[0].thicknessMm': '5.2',
+			'points[1].place': '',
+			'points[1].thicknessMm': ''
+		})
+	);
+	expect(event.points).toEqual([
+		{ place: 'north wall', thicknessMm: 5.2 },
+		{ place: 'rim', thicknessMm: 4 }
+	]);
+});
+
+test('what is optional and left empty is not there; a box left open is false', () => {
+	expect(
+		eventFromForm('room.read', form({ temperatureC: '22', humidityPct: '45', surfaceC: '' }))
+	).toEqual({ type: 'room.read', temperatureC: 22, humidityPct: 45, extractionOn: false });
+});
+
+test('a choice between true and false is read as such', () => {
+	const event = eventFromForm('frame.refitted', form({ tight: 'false' }));
+	expect(event).toEqual({ type: 'frame.refitted', tight: false });
+});
+
+test.each(['', 'abc', '1e3', '12,5', 'NaN', 'Infinity', '0x10'])(
+	'"%s" is no number, and the error names its field',
+	(temperatureC) => {
+		const event = eventFromForm('room.read', form({ temperatureC, humidityPct: '45' }));
+		expect(posted(event).success).toBe(false);
+		const errors = fieldErrors(event, [
+			{
+				name: 'temperatureC',
+				label: 'Room',
+				kind: 'number',
+				unit: 'C',
+				min: -10,
+				max: 50,
+				required: true
+			}
+		]);
+		expect(errors).toEqual({ temperatureC: 'Type a number from −10 to 50 °C, such as 20.' });
+	}
+);
+
+test('a form cannot say who or when, nor name an act that does not exist', () => {
+	const event = eventFromForm('wax.applied', form({ by: 'somebody', at: '2020-01-01T00:00:00Z' }));
+	expect(event).toEqual({ type: 'wax.applied' });
+	expect(isEventType('wax.applied')).toBe(true);
+	expect(isEventType('__proto__')).toBe(false);
+	expect(isEventType('wax.removed')).toBe(false);
+});
