@@ -1,6 +1,6 @@
 import type { SectionLayer, SectionModel } from '$lib/screen/section/section-model';
 
-const planned = (kind: SectionLayer['kind'], label: string, thicknessMm: number): SectionLayer => ({
+const layer = (kind: SectionLayer['kind'], label: string, thicknessMm: number): SectionLayer => ({
 	kind,
 	label,
 	thicknessMm,
@@ -10,15 +10,15 @@ const planned = (kind: SectionLayer['kind'], label: string, thicknessMm: number)
 /** An invented newel cap under its glove and shell: what a glove mold is, for who has not seen one. */
 export const EXAMPLE_MOLD: SectionModel = {
 	layers: [
-		planned('board', 'Mold board', 18),
-		planned('pattern', 'Pattern (an invented cap)', 0),
-		planned('release', 'Wax and parting film', 0.05),
-		planned('frame', 'Frame', 18),
-		planned('detail', 'Detail coat', 0.8),
-		planned('build', 'Build coat 1', 2),
-		planned('build', 'Build coat 2', 3),
-		planned('release', 'Wax on the glove', 0.05),
-		planned('shell', 'Backup shell', 14)
+		layer('board', 'Mold board', 18),
+		layer('pattern', 'Pattern (an invented cap)', 0),
+		layer('release', 'Wax and parting film', 0),
+		layer('frame', 'Frame', 18),
+		layer('detail', 'Detail coat', 0.8),
+		layer('build', 'Build coat 1', 2),
+		layer('build', 'Build coat 2', 3),
+		layer('release', 'Wax on the glove', 0),
+		layer('shell', 'Backup shell', 14)
 	],
 	pattern: {
 		widthMm: 220,

@@ -24,7 +24,8 @@ const ASSUMED = {
 export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: FieldErrors } {
 	const system = draft.units === 'US' ? 'US' : 'SI';
 	const { shifts, errors: shiftErrors } = readShifts(draft.shifts);
-	const { supervisor: _, shifts: __, ...plain } = draft;
+	const { name, zone, units, currency, scaleReadabilityG, roomTemperatureC, laborPerHour } = draft;
+	const plain = { name, zone, units, currency, scaleReadabilityG, roomTemperatureC, laborPerHour };
 	const { value, errors } = readEntries(plain, NUMBERS, system);
 	const candidate = { ...ASSUMED, isDemo: false, ...Object(value), shifts };
 	const parsed = shopSchema.safeParse(candidate);

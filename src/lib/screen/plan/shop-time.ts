@@ -22,3 +22,16 @@ export function shopClock(at: string, zone: string): string {
 export function shopTime(at: string, zone: string): string {
 	return `${shopDay(at, zone)}, ${shopClock(at, zone)}`;
 }
+
+/** Entries under the day on which they begin, in their order. */
+export function byDay<Entry extends { startAt: string }>(
+	entries: readonly Entry[],
+	zone: string
+): [day: string, entries: Entry[]][] {
+	const days = new Map<string, Entry[]>();
+	for (const entry of entries) {
+		const day = shopDay(entry.startAt, zone);
+		days.set(day, [...(days.get(day) ?? []), entry]);
+	}
+	return [...days];
+}
