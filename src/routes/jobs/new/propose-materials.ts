@@ -1,6 +1,7 @@
 import type { Pattern } from '$lib/core/geometry/pattern';
 import { pairProblems, type ChosenSheets } from '$lib/core/materials/compatibility';
 import type { MaterialKind, Sheet } from '$lib/core/materials/sheet';
+import { detailNeed } from '$lib/core/plan/detail-rule';
 import type { Slot } from './choices';
 
 /** For every place, the sheet chosen, null where it shall stay empty; absent where nobody has chosen. */
@@ -27,7 +28,9 @@ export function proposeMaterials(
 		for (const shell of pool('shell', of('shell'))) {
 			for (const casting of pool('casting', of('casting'))) {
 				const sheets = around(pattern, { build, shell, casting }, chosen, of);
-				const burden = burdenOf(pattern, sheets);
+				const lacksDetail =
+					detailNeed(pattern.detail).needed && !sheets.detail && chosen.detail === undefined;
+				const burden = burdenOf(pattern, sheets) + (lacksDetail ? BURDEN.refuse : 0);
 				if (burden < least) [best, least] = [sheets, burden];
 			}
 		}
@@ -49,7 +52,9 @@ function around(
 		...main,
 		detail: or(
 			'detail',
-			of('glove').find(({ body, family }) => body === 'free-flowing' && family === build.family)
+			detailNeed(pattern.detail).needed
+				? of('glove').find(({ body, family }) => body === 'free-flowing' && family === build.family)
+				: undefined
 		),
 		reinforcement: or(
 			'reinforcement',
