@@ -1,4 +1,3 @@
-const KEY = 'gw-alarm';
 /** Two tones that carry over an extraction fan; common practice, no source. */
 const TONES_HZ = [880, 660];
 const TONE_S = 0.35;
@@ -9,35 +8,20 @@ const ROUNDS = 3;
  * after a touch, so it is switched on by hand, once on each opening of the page.
  */
 export class Alarm {
-	/** Whether it will be heard. */
+	/** Whether it was asked for. */
 	isOn = $state(false);
 	/** What it calls for, while it rings. */
 	ringing = $state<string | null>(null);
 	#audio: AudioContext | undefined;
 	#timer: ReturnType<typeof setTimeout> | undefined;
 
-	/** Whether this device asked for the alarm before. */
-	get wasWanted(): boolean {
-		try {
-			return localStorage.getItem(KEY) === 'on';
-		} catch {
-			return false;
-		}
-	}
-
 	/** Call from a touch: opens the sound and says so with one short tone. */
 	async turnOn(): Promise<void> {
+		// On even where no sound comes: it still flashes and shakes.
+		this.isOn = true;
 		this.#audio ??= new AudioContext();
 		await this.#audio.resume();
-		this.isOn = this.#audio.state === 'running';
-		if (this.isOn) this.#tone(TONES_HZ[0] ?? 880, 0, 0.12);
-		keep('on');
-	}
-
-	turnOff(): void {
-		this.isOn = false;
-		this.quiet();
-		keep('off');
+		this.#tone(TONES_HZ[0] ?? 880, 0, 0.12);
 	}
 
 	/** Rings for what is due; the words stay on the screen till `quiet`. */
@@ -70,13 +54,5 @@ export class Alarm {
 		tone.connect(gain).connect(this.#audio.destination);
 		tone.start(at);
 		tone.stop(at + lengthS);
-	}
-}
-
-function keep(value: string): void {
-	try {
-		localStorage.setItem(KEY, value);
-	} catch {
-		// Without storage it has to be switched on each time.
 	}
 }

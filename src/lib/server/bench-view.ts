@@ -8,6 +8,7 @@ import {
 } from '$lib/core/content/vocabulary';
 import { ACT_LABELS } from '$lib/core/process/act-labels';
 import { benchStep } from '$lib/core/process/bench-step';
+import { eventSchema } from '$lib/core/process/events';
 import { contextOf } from '$lib/core/process/job';
 import { undo } from '$lib/core/process/undo';
 import { statePath } from '$lib/core/process/state-path';
@@ -17,6 +18,11 @@ import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { cupAtScale } from './bench-cup';
 import { briefings, steps, troubles } from './content';
 import type { JobFile } from './job-file';
+
+/** Acts that photos may go with. */
+const PHOTO_TYPES = eventSchema.options
+	.filter(({ shape }) => 'photos' in shape)
+	.map(({ shape }): string => shape.type.value);
 
 interface Looking {
 	viewer: { id: string; name: string; role: string };
@@ -95,6 +101,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 		sentBack: c.sentBack,
 		openDeviations: c.deviations.filter(({ decided }) => decided === null),
 		section: sectionOfJob(c),
+		photoTypes: PHOTO_TYPES,
 		undo:
 			canUndo && last
 				? { id: last.id, label: ACT_LABELS[last.event.type], at: last.event.at }

@@ -27,6 +27,8 @@ export interface Bench {
 	isSending: () => boolean;
 	draft: (type: string) => Record<string, string> | null;
 	keepDraft: (type: string, values: Record<string, string>) => void;
+	/** Whether photos may go with an act of this type. */
+	takesPhotos: (type: string) => boolean;
 	sendPhoto: (file: File) => Promise<{ ok: true; hash: string } | { ok: false; reason: string }>;
 }
 
