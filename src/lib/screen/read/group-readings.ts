@@ -14,12 +14,7 @@ export interface ReadingGroup {
 export function groupReadings(readings: readonly Reading[], view: View): ReadingGroup[] {
 	const groups: ReadingGroup[] =
 		view === 'phase'
-			? PHASE_IDS.map((id) => ({
-					id,
-					title: PHASE_TITLES[id],
-					sign: null,
-					readings: readings.filter(({ phases }) => phases.includes(id))
-				}))
+			? byPhase(readings)
 			: view === 'hazard'
 				? HAZARD_IDS.map((id) => ({
 						id,
@@ -38,4 +33,18 @@ export function groupReadings(readings: readonly Reading[], view: View): Reading
 	return [...groups, { id: 'other', title: 'For all of it', sign: null, readings: rest }].filter(
 		(group) => group.readings.length > 0
 	);
+}
+
+/** What belongs to half of the phases or more stands once, on top. */
+function byPhase(readings: readonly Reading[]): ReadingGroup[] {
+	const isWide = ({ phases }: Reading) => phases.length >= PHASE_IDS.length / 2;
+	return [
+		{ id: 'any', title: 'In any phase', sign: null, readings: readings.filter(isWide) },
+		...PHASE_IDS.map((id) => ({
+			id,
+			title: PHASE_TITLES[id],
+			sign: null,
+			readings: readings.filter((reading) => reading.phases.includes(id) && !isWide(reading))
+		}))
+	];
 }
