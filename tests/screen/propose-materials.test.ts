@@ -14,9 +14,10 @@ describe('proposed materials', () => {
 		['coarse', testInputs().pattern],
 		['fine', detailInputs().pattern]
 	])('give a %s pattern a plan that can be accepted', (_, pattern) => {
-		const materials = proposeMaterials(pattern, library, {});
-		if (!materials) throw new Error('nothing proposed');
-		const { warnings } = makePlan(testInputs({ pattern, materials: { ...materials } as never }));
+		const choices = choicesSchema.parse({ pattern: 'p' });
+		const { inputs } = readChoices({ choices, shop: testShop, pattern, library, now: NOW });
+		if (!inputs) throw new Error('nothing proposed');
+		const { warnings } = makePlan(inputs);
 		expect(warnings.filter(({ severity }) => severity === 'refuse')).toEqual([]);
 	});
 
