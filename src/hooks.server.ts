@@ -4,6 +4,7 @@ import { now } from '$lib/server/clock';
 import type { Db } from '$lib/server/database';
 import { decodedPath, gateOf } from '$lib/server/gate';
 import { DamagedRecord } from '$lib/server/job-file';
+import { guardForm } from '$lib/server/form-guard';
 import { closeLive } from '$lib/server/live';
 import { setSecurityHeaders } from '$lib/server/security-headers';
 import { personOfSession, SESSION_COOKIE } from '$lib/server/sessions';
@@ -23,6 +24,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 	const { locals, url } = event;
 	locals.db = db;
 	locals.requestId = crypto.randomUUID();
+	guardForm(event.request);
 	locals.shop = await getShop(db);
 	const person = await personOfSession(db, event.cookies.get(SESSION_COOKIE), now());
 	locals.person = person && { id: person.id, name: person.name, role: person.role };
