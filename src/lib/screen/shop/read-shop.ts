@@ -32,7 +32,13 @@ export function readShop(
 	const schemaErrors = parsed.success
 		? {}
 		: issueErrors(parsed.error, { fields: SHOP_NUMBERS, system, draft });
-	const errors: FieldErrors = { ...schemaErrors, ...numberErrors, ...shiftErrors };
+	// Hours are judged above, day by day, where the schema knows only a list of shifts.
+	const ownErrors = Object.entries(schemaErrors).filter(([path]) => !path.startsWith('shifts'));
+	const errors: FieldErrors = {
+		...Object.fromEntries(ownErrors),
+		...numberErrors,
+		...shiftErrors
+	};
 	if (shifts.length === 0 && Object.keys(shiftErrors).length === 0) {
 		errors.shifts = 'No working hours are entered; accepted: one day at least.';
 	}
