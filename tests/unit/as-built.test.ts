@@ -90,7 +90,7 @@ test('an undone entry is listed with its reason and counts nowhere else', () => 
 			at: wrong.event.at,
 			by: 'mara',
 			type: 'cup.weighed',
-			label: 'Cup is weighed',
+			label: 'Cup weighed',
 			reason: 'Wrong mold.',
 			undoneAt: log.at(-1)?.event.at
 		}

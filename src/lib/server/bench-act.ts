@@ -1,5 +1,6 @@
 import { fail } from '@sveltejs/kit';
 import { ACT_LABELS } from '$lib/core/process/act-labels';
+import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { benchStep } from '$lib/core/process/bench-step';
 import { clockTime, withShopTimes } from '$lib/core/process/shop-time';
 import { postAct } from './act';
@@ -101,6 +102,6 @@ async function since(
 		.filter((stored) => stored.seq > seq)
 		.map(({ event }) => {
 			const who = names[event.by] ?? 'somebody';
-			return `${clockTime(event.at, zone)}, ${who}: ${ACT_LABELS[event.type]}`;
+			return `${clockTime(event.at, zone)}, ${who}: ${ENTRY_LABELS[event.type]}`;
 		});
 }

@@ -6,7 +6,7 @@ import {
 	type PpeId,
 	type VentilationId
 } from '$lib/core/content/vocabulary';
-import { ACT_LABELS } from '$lib/core/process/act-labels';
+import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { benchStep } from '$lib/core/process/bench-step';
 import { eventSchema } from '$lib/core/process/events';
 import { contextOf } from '$lib/core/process/job';
@@ -104,7 +104,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 		photoTypes: PHOTO_TYPES,
 		undo:
 			canUndo && last
-				? { id: last.id, label: ACT_LABELS[last.event.type], at: last.event.at }
+				? { id: last.id, label: ENTRY_LABELS[last.event.type], at: last.event.at }
 				: null
 	};
 }

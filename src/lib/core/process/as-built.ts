@@ -1,5 +1,5 @@
 import type { TroubleId } from '../content/vocabulary';
-import { ACT_LABELS } from './act-labels';
+import { ENTRY_LABELS } from './entry-labels';
 import { batchesLaid, type AsBuiltSection } from './as-built-batches';
 import { waitsKept, type AsBuiltWait } from './as-built-waits';
 import type { Deviation } from './context';
@@ -129,7 +129,7 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 				at: event.at,
 				by: event.by,
 				hash,
-				label: ACT_LABELS[event.type]
+				label: ENTRY_LABELS[event.type]
 			}))
 		),
 		people: [...new Set(done.map(({ event }) => event.by))]
@@ -161,6 +161,6 @@ function undoneOf(state: JobState, log: readonly LoggedEvent[]): AsBuilt['undone
 		if (reason === undefined) return [];
 		const { type, at, by } = event;
 		const undoneAt = undoings.get(id)?.at ?? at;
-		return [{ seq, at, by, type, label: ACT_LABELS[type], reason, undoneAt }];
+		return [{ seq, at, by, type, label: ENTRY_LABELS[type], reason, undoneAt }];
 	});
 }

@@ -67,6 +67,7 @@ export function sectionOfJob(c: ProcessContext): JobSection {
 			...(profile.length > 2 ? { profile } : {})
 		},
 		gapMm: plan.frame.gapMm,
+		frameHeightMm: plan.frame.heightMm,
 		flangeMm: plan.frame.flangeMm
 	};
 }

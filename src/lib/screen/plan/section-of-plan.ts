@@ -27,6 +27,7 @@ export function sectionOfPlan(plan: Plan): SectionModel {
 			profile: surface.profile
 		},
 		gapMm: frame.gapMm,
+		frameHeightMm: frame.heightMm,
 		flangeMm: frame.flangeMm
 	};
 }

@@ -99,7 +99,9 @@ function drawnShapes(
 				return shape([slab(-out, out, -boardMm, 0)], top);
 			}
 			case 'frame': {
-				const topMm = model.pattern.heightMm + stackMm;
+				const fullMm = model.pattern.heightMm + stackMm;
+				// A frame must still stand above what is drawn thicker than it is.
+				const topMm = Math.min(fullMm, Math.max(model.frameHeightMm ?? fullMm, stackMm * 1.1));
 				const left = slab(-reachMm - frameMm, -reachMm, 0, topMm);
 				const right = slab(reachMm, reachMm + frameMm, 0, topMm);
 				return shape([left, right], lowered(left, topMm * 0.08));

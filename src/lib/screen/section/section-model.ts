@@ -22,6 +22,8 @@ export interface SectionModel {
 	};
 	/** Clear distance between the pattern's foot and the frame. */
 	gapMm: number;
+	/** Height of the frame's boards; left out, they rise to the top of the mold. */
+	frameHeightMm?: number;
 	/** How far the glove lies out upon the board; never beyond the frame. */
 	flangeMm: number;
 }

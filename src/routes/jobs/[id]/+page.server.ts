@@ -1,4 +1,4 @@
-import { ACT_LABELS } from '$lib/core/process/act-labels';
+import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { contextOf } from '$lib/core/process/job';
 import { stopAt, stopsOf } from '$lib/core/process/progress';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
@@ -31,7 +31,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 				seq,
 				at: event.at,
 				by: event.by,
-				label: ACT_LABELS[event.type],
+				label: ENTRY_LABELS[event.type],
 				words: wordsOf(event),
 				undoneFor: state.undone[id] ?? null
 			}))

@@ -1,6 +1,6 @@
 import { error } from '@sveltejs/kit';
 import { verifyChain } from '$lib/core/log/chain';
-import { ACT_LABELS } from '$lib/core/process/act-labels';
+import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { asBuilt } from '$lib/core/process/as-built';
 import { contextOf } from '$lib/core/process/job';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
@@ -60,7 +60,7 @@ function recordOf(job: JobFile, names: Record<string, string>) {
 			at: event.at,
 			recordedAt,
 			by: event.by,
-			label: ACT_LABELS[event.type],
+			label: ENTRY_LABELS[event.type],
 			hash,
 			isUndone: state.undone[id] !== undefined
 		}))
