@@ -1,20 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { processMachine } from '../../src/lib/core/process/chart/machine';
 import { STEP_TABLE } from '../../src/lib/core/process/step-table';
+import { leaves, nameOf } from '../fixtures/statechart';
 
-/** Paths of all states in which the machine can rest. */
+/** States in which the machine can rest: not those that an unguarded `always` leads out of at once. */
 function restingPaths(): string[] {
-	return Object.values(
-		processMachine.idMap instanceof Map ? Object.fromEntries(processMachine.idMap) : {}
-	)
-		.filter((node) => node.type === 'atomic' || node.type === 'final')
-		.filter(
-			(node) =>
-				!node.always ||
-				(node.always.some((t) => t.guard !== undefined) &&
-					node.always.every((t) => t.guard !== undefined))
-		)
-		.map((node) => node.path.join('.').replace(/^working\./, ''));
+	return leaves
+		.filter((node) => (node.always ?? []).every((t) => t.guard !== undefined))
+		.map(nameOf);
 }
 
 describe('the step table', () => {

@@ -16,6 +16,7 @@ export interface JobSection {
 		profile?: Array<{ xMm: number; yMm: number }>;
 	};
 	gapMm: number;
+	frameHeightMm: number;
 	flangeMm: number;
 }
 
