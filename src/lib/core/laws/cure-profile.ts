@@ -61,9 +61,7 @@ export function equivalentTimeS(
 ): number {
 	assertProfile(profile);
 	assertWithin(untilS, 0, MAX_TIME_S, 'untilS');
-	const first = profile[0] as ProfilePoint;
-	const last = profile[profile.length - 1] as ProfilePoint;
-	const points = [{ ...first, atS: 0 }, ...profile, { ...last, atS: MAX_TIME_S }];
+	const points = wholeProfile(profile);
 
 	let totalS = 0;
 	for (let i = 1; i < points.length; i += 1) {
@@ -84,15 +82,41 @@ export function reachedAfterS(
 	neededS: number,
 	cure: Cure
 ): number | null {
+	assertProfile(profile);
 	assertWithin(neededS, 0, MAX_TIME_S, 'neededS');
-	if (equivalentTimeS(profile, MAX_TIME_S, cure) < neededS) return null;
+	const points = wholeProfile(profile);
+	let leftS = neededS;
+	for (let i = 1; i < points.length; i += 1) {
+		const from = points[i - 1] as ProfilePoint;
+		const to = points[i] as ProfilePoint;
+		const wholeS = stretchS(from, to, to.atS, cure);
+		if (wholeS >= leftS) return from.atS + shareOfStretchS(from, to, leftS, cure);
+		leftS -= wholeS;
+	}
+	return null;
+}
+
+/** How long into a stretch its cure has reached `neededS`, in seconds. */
+function shareOfStretchS(
+	from: ProfilePoint,
+	to: ProfilePoint,
+	neededS: number,
+	cure: Cure
+): number {
 	let lowS = 0;
-	let highS = MAX_TIME_S;
+	let highS = to.atS - from.atS;
 	// Fifty halvings of sixty days reach far below a second.
 	for (let i = 0; i < 50; i += 1) {
 		const middleS = (lowS + highS) / 2;
-		if (equivalentTimeS(profile, middleS, cure) < neededS) lowS = middleS;
+		if (stretchS(from, to, from.atS + middleS, cure) < neededS) lowS = middleS;
 		else highS = middleS;
 	}
 	return highS;
+}
+
+/** The profile from 0 to the longest time, held at its ends. */
+function wholeProfile(profile: readonly ProfilePoint[]): ProfilePoint[] {
+	const first = profile[0] as ProfilePoint;
+	const last = profile[profile.length - 1] as ProfilePoint;
+	return [{ ...first, atS: 0 }, ...profile, { ...last, atS: MAX_TIME_S }];
 }

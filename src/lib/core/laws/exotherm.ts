@@ -86,9 +86,15 @@ function stepLengthS(mass: CuringMass, now: CureMoment): number {
  *
  * @param untilS - end of the curve, 1 s to 60 days
  * @param stopAtConversion - ends earlier, with the first moment at or past this conversion
+ * @param stopAtPeak - ends earlier, with the first moment that is past the peak
  * @throws RangeError for a mass or time out of range
  */
-export function cureCurve(mass: CuringMass, untilS: number, stopAtConversion = 1): CureMoment[] {
+export function cureCurve(
+	mass: CuringMass,
+	untilS: number,
+	stopAtConversion = 1,
+	stopAtPeak = false
+): CureMoment[] {
 	assertMass(mass);
 	assertWithin(untilS, 1, MAX_TIME_S, 'untilS');
 	assertWithin(stopAtConversion, 0, 1, 'stopAtConversion');
@@ -100,7 +106,10 @@ export function cureCurve(mass: CuringMass, untilS: number, stopAtConversion = 1
 			throw new RangeError(`untilS is ${untilS}; accepted: less, for a mass that cures this fast`);
 		}
 		now = step(mass, now, Math.min(stepLengthS(mass, now), untilS - now.atS));
+		const isCooling = now.temperatureC < (curve.at(-1)?.temperatureC ?? now.temperatureC);
 		curve.push(now);
+		// Past half of the conversion the cure only slows down, so no second peak can come.
+		if (stopAtPeak && isCooling && now.conversion > 0.5) return curve;
 	}
 	return now.conversion >= DONE ? [...curve, ...coolingTail(mass, now, untilS)] : curve;
 }

@@ -11,7 +11,8 @@ export const exposureLimitsLaw: Law = {
 		'Lists change: check the edition in force where you work. A limit is the most allowed, not a safe level.'
 };
 
-export type LimitSet = 'OSHA PEL' | 'NIOSH REL' | 'ACGIH TLV' | 'UK WEL';
+export const LIMIT_SETS = ['OSHA PEL', 'NIOSH REL', 'ACGIH TLV', 'UK WEL'] as const;
+export type LimitSet = (typeof LIMIT_SETS)[number];
 /** `average`: over the shift (NIOSH up to 10 h); `short`: over 15 minutes; `ceiling`: never above. */
 export type LimitKind = 'average' | 'short' | 'ceiling';
 

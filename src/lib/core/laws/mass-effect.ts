@@ -19,6 +19,10 @@ export const massEffectLaw: Law = {
 /** Conversion at which it no longer spreads; default, no source. */
 export const WORKABLE_CONVERSION = 0.3;
 
+/** Relative error of the pot life at which a calibration ends, and the most tries; numerical choice. */
+const CALIBRATED = 1e-6;
+const MAX_SECANTS = 30;
+
 export interface CuringMaterial {
 	densityGPerMl: number;
 	heatJPerG: number;
@@ -55,17 +59,23 @@ function curingMass(
 export function calibratedKPerS(material: CuringMaterial): number {
 	const { timeS, massG, temperatureC } = material.potLife;
 	assertWithin(timeS, 30, 7 * 86_400, 'pot life timeS');
-	// A mass that stays cold needs the most; one that keeps all its heat would need less.
-	let high = timeToConversionS({ conversion: WORKABLE_CONVERSION, kPerS: 1 }) / timeS;
-	let low = high / 1e4;
-	for (let i = 0; i < 40; i += 1) {
-		const k = Math.sqrt(low * high);
-		const mass = curingMass(material, k, { kind: 'cup', massG }, temperatureC);
-		const end = cureCurve(mass, timeS, WORKABLE_CONVERSION).at(-1) as CureMoment;
-		if (end.conversion >= WORKABLE_CONVERSION) high = k;
-		else low = k;
+	const body: Body = { kind: 'cup', massG };
+	const offAt = (logK: number) =>
+		Math.log(workableS(material, body, temperatureC, Math.exp(logK)) / timeS);
+	// A mass that stays cold needs the most; self-heating only shortens the time, so this is an upper end.
+	let after = Math.log(timeToConversionS({ conversion: WORKABLE_CONVERSION, kPerS: 1 }) / timeS);
+	let afterOff = offAt(after);
+	let before = after + afterOff;
+	let beforeOff = offAt(before);
+	// The secant in logarithms, where the time is nearly a straight line of the rate.
+	for (let i = 0; i < MAX_SECANTS && Math.abs(beforeOff) > CALIBRATED; i += 1) {
+		const slope = (afterOff - beforeOff) / (after - before);
+		if (!Number.isFinite(slope) || slope === 0) break;
+		[after, afterOff] = [before, beforeOff];
+		before -= beforeOff / slope;
+		beforeOff = offAt(before);
 	}
-	return high;
+	return Math.exp(before);
 }
 
 /** Temperature and conversion of a cup or film mixed and kept at a temperature, over time. */
@@ -105,5 +115,6 @@ export function peakMoment(
 	temperatureC: number,
 	kPerS = calibratedKPerS(material)
 ): CureMoment {
-	return peakOf(bodyCurve(material, body, temperatureC, 40 * material.potLife.timeS, kPerS));
+	const mass = curingMass(material, kPerS, body, temperatureC);
+	return peakOf(cureCurve(mass, 40 * material.potLife.timeS, 1, true));
 }

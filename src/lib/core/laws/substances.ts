@@ -15,21 +15,23 @@ export interface Sourced {
 	source: string;
 }
 
-export type SubstanceId =
-	| 'mdi'
-	| 'tdi'
-	| 'acetone'
-	| 'ethanol'
-	| 'isopropanol'
-	| 'methanol'
-	| 'styrene'
-	| 'xylene'
-	| 'toluene'
-	| 'heptane'
-	| 'mek'
-	| 'cyclohexane'
-	| 'mek peroxide'
-	| 'stoddard solvent';
+export const SUBSTANCE_IDS = [
+	'mdi',
+	'tdi',
+	'acetone',
+	'ethanol',
+	'isopropanol',
+	'methanol',
+	'styrene',
+	'xylene',
+	'toluene',
+	'heptane',
+	'mek',
+	'cyclohexane',
+	'mek peroxide',
+	'stoddard solvent'
+] as const;
+export type SubstanceId = (typeof SUBSTANCE_IDS)[number];
 
 export interface Substance {
 	name: string;

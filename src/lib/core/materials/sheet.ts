@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SUBSTANCE_IDS } from '../laws/substances';
 
 /** What a material is for. A shop's library is filtered by it. */
 export const MATERIAL_KINDS = [
@@ -108,6 +109,19 @@ export const sheetSchema = z.strictObject({
 	hazardStatements: z.array(z.string().regex(/^(EUH|H)\d{3}[A-Za-z]{0,2}$/)).max(30),
 	/** Hazard ids of the content vocabulary, for example "isocyanate". */
 	hazards: z.array(name.max(40)).max(12),
+	/** What evaporates from it, as share of its mass as used; left out, the plan assumes by family. */
+	volatiles: z
+		.array(
+			z.strictObject({
+				substance: z.enum(SUBSTANCE_IDS),
+				fraction: z.number().positive().max(1)
+			})
+		)
+		.max(6)
+		.optional(),
+	/** Heat that the cure sets free, and heat capacity of the mix, for the temperature of a cup. */
+	heatJPerG: z.number().min(0).max(1000).optional(),
+	specificHeatJPerGK: z.number().min(0.5).max(5).optional(),
 	/** Does a mold material need a release on a sealed pattern? */
 	needsRelease: z.boolean(),
 	/** Pattern materials or families that stop its cure. */

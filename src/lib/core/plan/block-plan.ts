@@ -3,10 +3,9 @@ import {
 	processEstimateLaw,
 	type ProcessEstimate
 } from '../laws/process-estimate';
-import { chooseProcess, processChoiceLaw } from '../laws/process-choice';
+import { chooseProcess, processChoiceLaw, type ProcessChoice } from '../laws/process-choice';
 import type { Sheet } from '../materials/sheet';
 import type { CalendarPlan } from './calendar-plan';
-import { DEFAULTS } from './defaults';
 import type { Plan } from './plan';
 import { computed, traced, type Draft } from './trace';
 
@@ -33,7 +32,10 @@ function pricePerKg({ kits }: Sheet): number {
  * which of the two makes more sense. Both are priced by weight used, so that leftovers of kits do
  * not decide.
  */
-export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
+export function blockPlan(
+	draft: Draft,
+	facts: BlockFacts
+): { block: Plan['block']; process: ProcessChoice } {
 	const { surface, inputs } = draft;
 	const { build, shell } = inputs.materials;
 	const areaMl = (surface.exposedAreaCm2 * facts.gloveMm) / 10;
@@ -65,7 +67,8 @@ export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
 			shellPricePerKg: pricePerKg(shell),
 			ratePricePerH: inputs.shop.laborPerHour,
 			benchTimes: {
-				...COMMON_BENCH_TIMES,
+				...otherTimes(facts.calendar.laborS, surface.exposedAreaCm2),
+				...inputs.shop.benchTimes,
 				glove: {
 					fixedS: facts.calendar.laborS,
 					perM2S: 0,
@@ -79,9 +82,26 @@ export function blockPlan(draft: Draft, facts: BlockFacts): Plan['block'] {
 	if (!glove || !block) throw new RangeError('no estimate for glove and block');
 	const better = isBlockBetter(glove, block) ? 'block' : 'glove';
 	return {
-		...traceBlock(draft, facts, glove, block),
-		better,
-		why: reason(better, glove, block, inputs.shop.currency)
+		block: {
+			...traceBlock(draft, facts, glove, block),
+			better,
+			why: reason(better, glove, block, inputs.shop.currency)
+		},
+		process: choice
+	};
+}
+
+/**
+ * Bench times of the other ways. The plan of the glove also counts briefing, release, hold points,
+ * first pour and handover, which the common times leave out: every way takes that much more.
+ */
+function otherTimes(gloveLaborS: number, areaCm2: number): typeof COMMON_BENCH_TIMES {
+	const { glove, 'solid block': block, 'poured layer': layer } = COMMON_BENCH_TIMES;
+	const moreS = Math.max(0, gloveLaborS - glove.fixedS - (glove.perM2S * areaCm2) / 10_000);
+	return {
+		glove,
+		'solid block': { ...block, fixedS: block.fixedS + moreS },
+		'poured layer': { ...layer, fixedS: layer.fixedS + moreS }
 	};
 }
 
@@ -146,7 +166,7 @@ function traceBlock(
 			glove.totalPrice,
 			'currency'
 		),
-		days: number('days', 'Days for a solid block', DEFAULTS.blockDays.value, 'count'),
+		days: number('days', 'Days for a solid block', block.daysCount, 'count'),
 		gloveDays: number('gloveDays', 'Days for the glove mold', glove.daysCount, 'count')
 	};
 }

@@ -1,6 +1,8 @@
 import type { Plan } from './plan';
+import { remembered } from './remembered';
 import { schedule, type Placed } from './schedule';
 import { workingTimes, type WorkingTime } from './shift-hours';
+import type { Shop } from './shop';
 import { warn, type Draft } from './trace';
 import type { Task } from './task';
 
@@ -20,15 +22,8 @@ export interface CalendarPlan {
 
 /** The tasks on the shop's calendar, and a better start when a window falls outside its shifts. */
 export function calendarPlan(draft: Draft, tasks: readonly Task[]): CalendarPlan {
-	const { shop, startAt } = draft.inputs;
-	const startMs = Date.parse(startAt);
-	const workS = tasks.reduce((sum, task) => sum + (task.kind === 'work' ? task.lengthS : 0), 0);
-	const waitS = tasks.reduce((sum, task) => sum + task.lengthS, 0) - workS;
-	const days = Math.min(
-		MOST_DAYS,
-		SEARCH_DAYS + 14 + Math.ceil(waitS / 86_400) + Math.ceil(workS / 7200)
-	);
-	const times = workingTimes(shop, startMs, days);
+	const startMs = Date.parse(draft.inputs.startAt);
+	const times = timesFor(draft, tasks);
 	const placed = schedule(tasks, startMs, times);
 	const isTorn = placed.some(({ outsideShift }) => outsideShift);
 	const betterMs = isTorn ? betterStartMs(tasks, startMs, times) : null;
@@ -43,6 +38,31 @@ export function calendarPlan(draft: Draft, tasks: readonly Task[]): CalendarPlan
 		laborS: tasks.reduce((sum, task) => sum + task.lengthS * task.people, 0)
 	};
 }
+
+/** When a task ends, in milliseconds since 1970, with the start that was asked for. */
+export function endOfTaskMs(draft: Draft, tasks: readonly Task[], id: string): number {
+	const startMs = Date.parse(draft.inputs.startAt);
+	const upTo = tasks.slice(0, tasks.findIndex((task) => task.id === id) + 1);
+	return schedule(upTo, startMs, timesFor(draft, tasks)).at(-1)?.endMs ?? startMs;
+}
+
+/** The shop's working hours for as long as these tasks can take. */
+function timesFor({ inputs }: Draft, tasks: readonly Task[]): WorkingTime[] {
+	const workS = tasks.reduce((sum, task) => sum + (task.kind === 'work' ? task.lengthS : 0), 0);
+	const waitS = tasks.reduce((sum, task) => sum + task.lengthS, 0) - workS;
+	const days = Math.min(
+		MOST_DAYS,
+		SEARCH_DAYS + 14 + Math.ceil(waitS / 86_400) + Math.ceil(workS / 7200)
+	);
+	const { shifts, zone } = inputs.shop;
+	return hoursOf({ shifts, zone }, Date.parse(inputs.startAt), days);
+}
+
+/** The same shop on the same day is asked again at every keystroke. */
+const hoursOf = remembered(
+	(shop: Pick<Shop, 'shifts' | 'zone'>, startMs: number, days: number): WorkingTime[] =>
+		workingTimes(shop, startMs, days)
+);
 
 const instant = (ms: number): string => new Date(ms).toISOString();
 

@@ -7,11 +7,13 @@ import { coatsPlan } from './coats-plan';
 import { costPlan } from './cost-plan';
 import { curePlan } from './cure-plan';
 import { DEFAULTS } from './defaults';
-import { warnOfForm, warnOfLifting } from './form-warnings';
+import { warnOfForm } from './form-warnings';
 import { framePlan } from './frame-plan';
 import { gloveBuild } from './glove-build';
 import { orderPlan } from './order-plan';
-import { PROCESS_VERSION, type Plan } from './plan';
+import { throughNights } from './night-cures';
+import { PROCESS_VERSION, type Plan, type PlanWarning } from './plan';
+import { planSections } from './plan-sections';
 import { pourPlan } from './pour-plan';
 import { releasePlan, spreadG } from './release-plan';
 import { roomTime } from './room-time';
@@ -58,7 +60,7 @@ export function composePlan(draft: Draft): Plan {
 		shellG: shell.shellG,
 		frameG: frame.frameG
 	});
-	const tasks = workList({
+	const asked = {
 		people,
 		exposedAreaCm2: surface.exposedAreaCm2,
 		coatedAreaCm2: surface.coatedAreaCm2,
@@ -76,28 +78,59 @@ export function composePlan(draft: Draft): Plan {
 		shell,
 		shellCureS: cures.shellCure.testS,
 		castingS: cures.castingS
-	});
-	const calendar = calendarPlan(draft, tasks);
-	const order = orderPlan(draft, [
-		...coats.coats.map(({ kind, massG }) => ({
-			sheet: kind === 'detail' ? materials.detail : materials.build,
-			massG
-		})),
-		...shell.rounds.flatMap(({ massG, reinforcementG }) => [
-			{ sheet: materials.shell, massG },
-			{ sheet: materials.reinforcement, massG: reinforcementG }
-		]),
-		{ sheet: materials.wax, massG: release.waxG + shellRelease.waxG },
-		{ sheet: materials.film, massG: release.filmG },
-		{ sheet: materials.sealer, massG: release.sealerG },
-		{ sheet: materials.casting, massG: pour.massG, isPoured: true }
-	]);
+	};
+	const { facts, night } = throughNights(draft, asked);
+	const calendar = calendarPlan(draft, workList(facts));
+	const order = orderPlan(
+		draft,
+		[
+			...coats.coats.map(({ kind, massG }) => ({
+				sheet: kind === 'detail' ? materials.detail : materials.build,
+				massG
+			})),
+			...shell.rounds.flatMap(({ massG, reinforcementG }) => [
+				{ sheet: materials.shell, massG },
+				{ sheet: materials.reinforcement, massG: reinforcementG }
+			]),
+			{ sheet: materials.wax, massG: release.waxG + shellRelease.waxG },
+			{ sheet: materials.film, massG: release.filmG },
+			{ sheet: materials.sealer, massG: release.sealerG },
+			{ sheet: materials.casting, massG: pour.massG, isPoured: true }
+		],
+		calendar.finishAt
+	);
 	const used = usedSheets(draft, usesDetail);
 	const hazards = hazardsOf(used);
 	warnOfSheetGaps(draft, usesDetail);
 	warnOfRoom(draft, used, hazards);
 	warnOfForm(draft, build.thicknessMm);
-	warnOfLifting(draft, weights);
+	const { cost, life } = costPlan(draft, order, pour, calendar);
+	const { block, process } = blockPlan(draft, {
+		gloveMl: coats.gloveMl,
+		gloveG: coats.gloveG,
+		shellG: shell.shellG,
+		gloveMm: build.thicknessMm,
+		shellMm: shellThickness.thicknessMm,
+		gapMm: frame.frame.gapMm,
+		calendar
+	});
+	const sections = planSections(draft, {
+		used,
+		build,
+		frame,
+		coats,
+		shell,
+		shellThickness,
+		release,
+		shellRelease,
+		sealerDryS: facts.sealerDryS,
+		castingS: facts.castingS,
+		pour,
+		weights,
+		life,
+		process,
+		night
+	});
 	const rank = { refuse: 0, warn: 1, note: 2 };
 	return {
 		format: 'glovewright.plan.1',
@@ -116,19 +149,19 @@ export function composePlan(draft: Draft): Plan {
 			leastMm: build.leastMm,
 			shoreA: materials.build.shoreA ?? null
 		},
-		gloveCure: cures.gloveCure,
+		gloveCure: { ...cures.gloveCure, testS: facts.gloveCureS },
 		shellRelease,
 		shell: {
 			thicknessMm: shellThickness.thicknessMm,
 			why: shellThickness.why,
 			rounds: shell.rounds
 		},
-		shellCure: cures.shellCure,
+		shellCure: { ...cures.shellCure, testS: facts.shellCureS },
 		pour,
 		washing: washing(release.filmPasses > 0),
 		weights,
 		order,
-		cost: costPlan(draft, order, pour, calendar),
+		cost,
 		calendar: calendar.calendar,
 		betterStartAt: calendar.betterStartAt,
 		finishAt: calendar.finishAt,
@@ -136,16 +169,9 @@ export function composePlan(draft: Draft): Plan {
 		ppe: ppeFor(hazards),
 		hazards,
 		briefings: briefingsFor(hazards),
-		block: blockPlan(draft, {
-			gloveMl: coats.gloveMl,
-			gloveG: coats.gloveG,
-			shellG: shell.shellG,
-			gloveMm: build.thicknessMm,
-			shellMm: shellThickness.thicknessMm,
-			gapMm: frame.frame.gapMm,
-			calendar
-		}),
-		warnings: draft.warnings.toSorted((a, b) => rank[a.severity] - rank[b.severity]),
+		block,
+		...sections,
+		warnings: distinct(draft.warnings).toSorted((a, b) => rank[a.severity] - rank[b.severity]),
 		figures: draft.figures
 	};
 }
@@ -164,4 +190,9 @@ function usedSheets({ inputs }: Draft, usesDetail: boolean): Sheet[] {
 		seals,
 		casting
 	].filter((sheet) => sheet !== undefined);
+}
+
+/** A limit that two parts of the plan run into is said once. */
+function distinct(warnings: readonly PlanWarning[]): PlanWarning[] {
+	return [...new Map(warnings.map((warning) => [warning.text, warning])).values()];
 }

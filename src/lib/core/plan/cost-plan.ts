@@ -1,4 +1,4 @@
-import { moldCost, moldCostLaw, partCost, partCostLaw } from '../laws/cost';
+import { moldCost, moldCostLaw, partCost, partCostLaw, type PartCost } from '../laws/cost';
 import type { CalendarPlan } from './calendar-plan';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
@@ -10,7 +10,7 @@ export function costPlan(
 	order: Plan['order'],
 	pour: Plan['pour'],
 	{ laborS }: CalendarPlan
-): Plan['cost'] {
+): { cost: Plan['cost']; life: NonNullable<Plan['life']> } {
 	const { shop, pattern, materials } = draft.inputs;
 	const cost = moldCost({
 		materialPrices: Object.fromEntries(order.map(({ materialId, price }) => [materialId, price])),
@@ -20,10 +20,11 @@ export function costPlan(
 	const casting = order.find(({ materialId }) => materialId === materials.casting.id);
 	const perG = casting && casting.boughtG > 0 ? casting.price / casting.boughtG : 0;
 	const pourPrice = perG * pour.massG;
+	const moldLifePours = shop.moldLifePours ?? DEFAULTS.moldLifePours.value;
 	const part = partCost({
 		partsCount: pattern.partsWanted,
 		moldPrice: Math.max(0, cost.totalPrice - (casting?.price ?? 0)),
-		moldLifePours: DEFAULTS.moldLifePours.value,
+		moldLifePours,
 		materialPricePerPour: pourPrice,
 		laborSPerPour: DEFAULTS.pourLaborS.value,
 		ratePricePerH: shop.laborPerHour
@@ -48,7 +49,7 @@ export function costPlan(
 				? { note: 'Whole kits; what is left over serves the next mold.' }
 				: {})
 		});
-	return {
+	const totals = {
 		materials: line('materials', 'Materials', cost.materialPrice),
 		labor: line('labor', 'Labor', cost.laborPrice),
 		total: line('total', 'Mold and first pour', cost.totalPrice),
@@ -66,11 +67,36 @@ export function costPlan(
 					'currency'
 				),
 				computed('material', 'casting a pour', pourPrice, 'currency'),
-				defaultInput('life', 'moldLifePours'),
+				shop.moldLifePours === undefined
+					? defaultInput('life', 'moldLifePours')
+					: entered('life', 'pours before a glove is worn out', moldLifePours, 'count'),
 				defaultInput('t', 'pourLaborS'),
 				entered('rate', 'labor', shop.laborPerHour, 'currency/h')
 			]
 		}),
 		laborS: line('laborS', 'Hands on the job', laborS, 's')
+	};
+	return { cost: totals, life: lifeOf(draft, part, moldLifePours) };
+}
+
+/** Pours, molds and prices over all parts wanted, the worn molds paid in full. */
+function lifeOf(draft: Draft, part: PartCost, moldLifePours: number): NonNullable<Plan['life']> {
+	const inputs = [
+		entered('n_parts', 'parts wanted', draft.inputs.pattern.partsWanted, 'count'),
+		computed('life', 'pours before a glove is worn out', moldLifePours, 'count')
+	];
+	const number = (
+		key: keyof PartCost,
+		label: string,
+		unit: 'count' | 'currency' = 'currency'
+	): number =>
+		traced(draft, `life.${key}`, { label, value: part[key], unit, law: partCostLaw, inputs });
+	return {
+		moldLifePours,
+		poursCount: number('poursCount', 'Pours for all parts', 'count'),
+		moldsCount: number('moldsCount', 'Gloves worn out by them', 'count'),
+		moldPricePerPart: number('moldPricePerPart', 'Mold, for each part'),
+		pourPricePerPart: number('pourPricePerPart', 'Casting and labor, for each part'),
+		totalPricePerPart: number('totalPricePerPart', 'Each part in all')
 	};
 }

@@ -39,7 +39,22 @@ export const DEFAULTS = {
 	pourLoss: entry('casting left in cups and spills', 0.05, 'fraction'),
 	moldLifePours: entry('pours before a glove is worn out', 50, 'count'),
 	pourLaborS: entry('hands on a pour and its release', 2700, 's'),
-	blockDays: entry('days for a solid block', 2, 'count')
+	filmWater: entry('water in the parting film', 0.6, 'fraction'),
+	filmSolids: entry('solids in the parting film', 0.08, 'fraction'),
+	roomM3: entry('volume of the room', 60, 'm3'),
+	airChanges: entry('air changes of a room with its doors shut and no fan', 0.5, '1/h'),
+	mixingFactor: entry('mixing factor', 5, 'count'),
+	clearShare: entry('share of the limit at which waiting ends', 0.1, 'fraction'),
+	poolAirMPerS: entry('air speed over wet material, the least of the law', 0.5, 'm/s'),
+	calmPeakC: entry('hottest that a forgotten cup may get before it softens and fumes', 80, 'C'),
+	heatCapacity: entry('heat capacity of the mix', 1.7, 'J/(g·K)'),
+	nightRampS: entry('the room cools or warms up within', 7200, 's'),
+	riserMm: entry('height of the riser over the lid', 50, 'mm'),
+	straps: entry('straps round the mold', 2, 'count'),
+	boardModulusMPa: entry('stiffness of plywood, MPa', 6000, 'count'),
+	shrinkSpread: entry('spread of a shrinkage, share of it', 0.5, 'fraction'),
+	trimShare: entry('share of the glove that is trimmed off', 0.05, 'fraction'),
+	benchMm: entry('height of the bench', 900, 'mm')
 } as const satisfies Record<string, Default>;
 
 export type DefaultKey = keyof typeof DEFAULTS;

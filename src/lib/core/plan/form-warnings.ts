@@ -1,7 +1,4 @@
-import { liftingLimit, estimatedHorizontalMm } from '../laws/lifting';
-import { liftAdvice } from '../laws/lifting-advice';
 import { bodyProblems } from '../geometry/solids';
-import type { Plan } from './plan';
 import { warn, type Draft } from './trace';
 
 /** Share of its elongation that a glove takes again and again without tearing; common practice, no source. */
@@ -45,34 +42,5 @@ function warnOfUndercut(draft: Draft, undercutMm: number, gloveMm: number): void
 	} else if (undercutMm > gloveMm / 2) {
 		const text = `An undercut of ${undercutMm} mm against ${gloveMm} mm of glove: fill the back of the glove there until the shell drafts.`;
 		warn(draft, 'warn', 'shell-lock', 'shell', text);
-	}
-}
-
-const BENCH_MM = 900;
-
-/** How the mold may be lifted, empty and filled. */
-export function warnOfLifting(draft: Draft, weights: Plan['weights']): void {
-	const depthMm = Math.min(3000, Math.min(draft.surface.lengthMm, draft.surface.widthMm) + 100);
-	const limit = liftingLimit({
-		horizontalMm: Math.min(
-			3000,
-			estimatedHorizontalMm({ moldDepthMm: depthMm, originHeightMm: BENCH_MM })
-		),
-		originHeightMm: BENCH_MM,
-		travelMm: 250,
-		twistDeg: 0,
-		liftsPerMin: 0.2,
-		duration: 'up to 1 h',
-		coupling: 'fair'
-	});
-	const emptyG = weights.gloveG + weights.shellG + weights.frameG;
-	for (const [what, massG] of [
-		['The empty mold', emptyG],
-		['The mold with a set part in it', weights.filledG]
-	] as const) {
-		const advice = liftAdvice({ massG, limit, holdsLiquid: false });
-		if (advice.way === 'one person') continue;
-		const text = `${what} weighs ${(massG / 1000).toFixed(1)} kg: turn and lift it with ${advice.way === 'hoist or pallet truck' ? 'a hoist or pallet truck' : advice.way}. ${advice.reason} ${advice.caution}`;
-		warn(draft, 'warn', 'lifting', 'people', text);
 	}
 }

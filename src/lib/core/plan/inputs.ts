@@ -31,6 +31,24 @@ export const planInputsSchema = z.strictObject({
 	/** Room while the work is done; left out, the shop's own. */
 	roomTemperatureC: z.number().min(0).max(45).optional(),
 	roomHumidityPct: z.number().min(1).max(100).optional(),
+	/** Coldest place of the pattern; left out, as warm as the room. */
+	surfaceTemperatureC: z.number().min(-20).max(60).optional(),
+	/** When a lot was made, for its shelf life; left out, the lot is taken as fresh. */
+	lots: z
+		.array(z.strictObject({ materialId: z.string().max(60), madeAt: z.iso.datetime() }))
+		.max(20)
+		.optional(),
+	/** Thickener, pigment or accelerator in parts per hundred of the mix, as its sheet says. */
+	additions: z
+		.array(
+			z.strictObject({
+				to: z.enum(['detail', 'build', 'shell', 'casting']),
+				name: z.string().trim().min(1).max(120),
+				partsPerHundred: z.number().positive().max(100)
+			})
+		)
+		.max(10)
+		.optional(),
 	people: z.number().int().min(1).max(8),
 	startAt: z.iso.datetime()
 });

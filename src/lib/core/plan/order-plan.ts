@@ -1,11 +1,12 @@
 import { kitsLaw, kitsToBuy } from '../laws/kits';
 import { combinedSum, orderQuantity, orderQuantityLaw } from '../laws/order-quantity';
+import { shelfLife, shelfLifeLaw } from '../laws/shelf-life';
 import { MAX_MASS_G } from '../quantity/limits';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { PlanError } from './plan-error';
-import { computed, fromSheet, traced, warn, type Draft } from './trace';
+import { assumed, computed, entered, fromSheet, traced, warn, type Draft } from './trace';
 
 type OrderLine = Plan['order'][number];
 
@@ -18,9 +19,10 @@ export interface Need {
 }
 
 const MOST_SIZES = 8;
+const DAY_S = 86_400;
 
 /** One line for each material used, in kits, the same material in two places bought once. */
-export function orderPlan(draft: Draft, needs: readonly Need[]): OrderLine[] {
+export function orderPlan(draft: Draft, needs: readonly Need[], finishAt: string): OrderLine[] {
 	const byId = new Map<string, { sheet: Sheet; massesG: number[]; isPoured: boolean }>();
 	for (const { sheet, massG, isPoured = false } of needs) {
 		if (!sheet || massG <= 0) continue;
@@ -28,13 +30,14 @@ export function orderPlan(draft: Draft, needs: readonly Need[]): OrderLine[] {
 		if (known) known.massesG.push(massG);
 		else byId.set(sheet.id, { sheet, massesG: [massG], isPoured });
 	}
-	return [...byId.values()].map((use, index) => orderLine(draft, use, index));
+	return [...byId.values()].map((use, index) => orderLine(draft, use, index, finishAt));
 }
 
 function orderLine(
 	draft: Draft,
 	{ sheet, massesG, isPoured }: { sheet: Sheet; massesG: readonly number[]; isPoured: boolean },
-	index: number
+	index: number,
+	finishAt: string
 ): OrderLine {
 	const path = `order.${index}`;
 	const spread = isPoured ? 'pourSpread' : 'spreadFraction';
@@ -76,6 +79,9 @@ function orderLine(
 		name: sheet.name,
 		needG,
 		safeG,
+		lowG: amounts.lowG,
+		highG: amounts.highG,
+		...shelfOf(draft, sheet, finishAt, path),
 		...(sheet.shelfLifeDays ? { shelfLifeDays: sheet.shelfLifeDays } : {})
 	};
 }
@@ -134,3 +140,52 @@ function boughtFor(
 		})
 	};
 }
+
+/** What is left of a lot's shelf life on the day the job ends, with its warning. */
+function shelfOf(
+	draft: Draft,
+	{ id, name, shelfLifeDays }: Sheet,
+	finishAt: string,
+	path: string
+): Pick<OrderLine, 'shelf'> {
+	if (!shelfLifeDays) return {};
+	const { lots, startAt } = draft.inputs;
+	const lot = lots?.find(({ materialId }) => materialId === id);
+	const madeAt = lot?.madeAt ?? startAt;
+	const { leftS, state } = shelfLife({
+		madeAt,
+		shelfLifeS: shelfLifeDays * DAY_S,
+		usedAt: finishAt
+	});
+	traced(draft, `${path}.shelf.leftS`, {
+		label: `${name}: shelf life left when the job ends`,
+		value: leftS,
+		unit: 's',
+		law: shelfLifeLaw,
+		inputs: [
+			lot
+				? entered('made', 'lot made', madeAt, 'text')
+				: assumed(
+						'made',
+						'lot taken as made on the day the job begins (common practice, no source)',
+						madeAt,
+						'text'
+					),
+			fromSheet('shelf life', 'unopened', shelfLifeDays * DAY_S, 's'),
+			computed('use', 'job ends, days after it begins', daysBetween(startAt, finishAt), 'count')
+		]
+	});
+	if (state === 'over') {
+		const text = lot
+			? `${name}: this lot is past its ${shelfLifeDays} days before the job ends. Take a fresh lot.`
+			: `${name} keeps ${shelfLifeDays} days, less than the job takes: buy it when it is needed.`;
+		warn(draft, lot ? 'refuse' : 'warn', 'shelf-life', 'order', text);
+	} else if (state === 'ending' && lot) {
+		const text = `${name}: this lot has ${Math.floor(leftS / DAY_S)} days left when the job ends; mix a test cup first.`;
+		warn(draft, 'warn', 'shelf-life', 'order', text);
+	}
+	return { shelf: { leftS, state, isAssumedFresh: !lot } };
+}
+
+const daysBetween = (fromAt: string, toAt: string): number =>
+	(Date.parse(toAt) - Date.parse(fromAt)) / 1000 / DAY_S;

@@ -1,6 +1,19 @@
 import { z } from 'zod';
 import { UNITS } from '../quantity/unit';
 import { planInputsSchema } from './inputs';
+import { airSectionSchema } from './schema-air';
+import {
+	additionsSectionSchema,
+	choiceSectionSchema,
+	forcesSectionSchema,
+	lifeSectionSchema,
+	liftingSectionSchema,
+	plasterSectionSchema,
+	sizesSectionSchema,
+	wasteSectionSchema,
+	weighingSectionSchema
+} from './schema-mold';
+import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './schema-room';
 
 /** Version of the process machine a job is started with; it goes on to its end under it. */
 export const PROCESS_VERSION = 1;
@@ -114,7 +127,18 @@ const orderLineSchema = z.strictObject({
 	boughtG: g,
 	leftoverG: g,
 	price: g,
-	shelfLifeDays: z.number().optional()
+	/** Likely range of what the plan uses. */
+	lowG: g.optional(),
+	highG: g.optional(),
+	shelfLifeDays: z.number().optional(),
+	/** On the day the job ends; a lot without a date is taken as made on the day it begins. */
+	shelf: z
+		.strictObject({
+			leftS: z.number(),
+			state: z.enum(['good', 'ending', 'over']),
+			isAssumedFresh: z.boolean()
+		})
+		.optional()
 });
 
 export const warningSchema = z.strictObject({
@@ -243,6 +267,20 @@ export const planSchema = z.strictObject({
 		why: z.string()
 	}),
 	warnings: z.array(warningSchema),
+	// Plans frozen by an earlier version have none of these sections.
+	room: roomSectionSchema.optional(),
+	walls: wallsSectionSchema.optional(),
+	cure: cureSectionSchema.optional(),
+	air: airSectionSchema.optional(),
+	lifting: liftingSectionSchema.optional(),
+	forces: forcesSectionSchema.optional(),
+	sizes: sizesSectionSchema.optional(),
+	plaster: plasterSectionSchema.optional(),
+	choice: choiceSectionSchema.optional(),
+	life: lifeSectionSchema.optional(),
+	waste: wasteSectionSchema.optional(),
+	weighing: weighingSectionSchema.optional(),
+	additions: additionsSectionSchema.optional(),
 	/** Trace of the plan's numbers by path, for example "coats.0.massG". */
 	figures: z.record(z.string(), figureSchema)
 });

@@ -1,10 +1,13 @@
+import { filmDryingLaw } from '../laws/drying';
+import { roundUpTo } from '../quantity/rounding';
 import { releaseNeed } from '../materials/release-need';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput, type DefaultKey } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
 import { roomTime } from './room-time';
-import { computed, fromSheet, traced, tradeLaw, type Draft } from './trace';
+import { filmDryingBand } from './room-section';
+import { computed, fromSheet, traced, tradeLaw, warn, type Draft } from './trace';
 
 const spreadLaw = tradeLaw(
 	'spread',
@@ -88,8 +91,40 @@ export function releasePlan(
 			coats: filmPasses,
 			areaCm2: releasedCm2
 		}),
-		filmDryS: dryS(draft, 'release.filmDryS', materials.film, 'filmDryS', filmPasses)
+		filmDryS: filmPasses === 0 ? 0 : filmDryS(draft)
 	};
+}
+
+/**
+ * The sheet's drying time, but no sooner than the water can leave in this air; without a sheet's
+ * time, the end of the band.
+ */
+function filmDryS(draft: Draft): number {
+	const { film } = draft.inputs.materials;
+	const statedS = dryS(draft, 'release.filmDryS', film, 'filmDryS', 1);
+	const band = filmDryingBand(draft);
+	if (!band) {
+		const text = `At ${draft.temperatureC} °C and ${draft.humidityPct} % no drying time of the parting film can be computed: dry or move the air, and go by touch.`;
+		warn(draft, 'warn', 'film-drying', 'release', text);
+		return statedS;
+	}
+	const bandS = roundUpTo(film?.dry ? band.lowS : band.highS, 60);
+	if (film?.dry && bandS <= statedS) return statedS;
+	return traced(draft, 'release.filmDryS', {
+		label: 'Drying of each pass of film',
+		value: bandS,
+		unit: 's',
+		law: filmDryingLaw,
+		inputs: [
+			computed('t_low', 'earliest in this air', band.lowS, 's', 'room.filmDrying.lowS'),
+			computed('t_high', 'latest in this air', band.highS, 's', 'room.filmDrying.highS')
+		],
+		low: band.lowS,
+		high: band.highS,
+		note: film?.dry
+			? 'The data sheet’s time is shorter than this air allows: touch decides.'
+			: 'The data sheet gives no time: the latest end of the band.'
+	});
 }
 
 function dryS(

@@ -1,4 +1,34 @@
 import { z } from 'zod';
+import { LIMIT_SETS } from '../laws/exposure-limits';
+
+/** Attended time of a way to build a mold, and its working days with overnight cures. */
+const benchTimeSchema = z.strictObject({
+	fixedS: z.number().min(0).max(1e6),
+	perM2S: z.number().min(0).max(1e6),
+	daysCount: z.number().min(0).max(365)
+});
+
+/** What a shop may say of its air; each has a stated default (see `defaults.ts`). */
+const airFields = {
+	roomVolumeM3: z.number().min(1).max(1e5).optional(),
+	/** Outdoor air as measured, of all running fans together. */
+	measuredFanM3PerH: z.number().min(0.01).max(1e6).optional(),
+	/** Mean air speed at the fan's grille, from which its flow follows when none was measured. */
+	fanGrille: z
+		.strictObject({
+			meanMPerS: z.number().positive().max(60),
+			areaCm2: z.number().min(1).max(1e6),
+			freeFraction: z.number().min(0.1).max(1)
+		})
+		.optional(),
+	/** 1 where air sweeps past evenly, up to 10 in dead corners. */
+	mixingFactor: z.number().min(1).max(10).optional(),
+	/** Lists of limits that count here; the strictest of them is shown. */
+	limitSets: z.array(z.enum(LIMIT_SETS)).min(1).max(4).optional(),
+	/** Air speed over drying film. */
+	airSpeedMPerS: z.number().min(0).max(3).optional(),
+	ventilationNote: z.string().trim().max(500).optional()
+};
 
 const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time of day such as 07:30');
 
@@ -36,7 +66,18 @@ export const shopSchema = z.strictObject({
 	/** Laying rate of one person with a backing paste. */
 	pastingGPerMin: z.number().min(1).max(5000),
 	/** Empty cups on the shelf, by brim volume. */
-	cupVolumesMl: z.array(z.number().min(5).max(50_000)).min(1).max(20)
+	cupVolumesMl: z.array(z.number().min(5).max(50_000)).min(1).max(20),
+	/** Outside the shifts; cures are then counted through the night, hour by hour. */
+	nightTemperatureC: z.number().min(-10).max(45).optional(),
+	/** How far a place in the room may differ from its temperature; waits and windows keep to the safe side. */
+	roomSpreadK: z.number().min(0).max(10).optional(),
+	/** Pours before a glove is worn out. */
+	moldLifePours: z.number().int().min(1).max(100_000).optional(),
+	/** The shop's own times for the two other ways to build. */
+	benchTimes: z
+		.strictObject({ 'solid block': benchTimeSchema, 'poured layer': benchTimeSchema })
+		.optional(),
+	...airFields
 });
 export type Shop = z.infer<typeof shopSchema>;
 export type Shift = z.infer<typeof shiftSchema>;

@@ -50,6 +50,22 @@ export function traced(
 	return figure.value;
 }
 
+/** An input that the shop may set and has not: the value that stands in for it. */
+export const assumed = input('default');
+
+/** An input that was entered, or else its stated default. */
+export function enteredOr(
+	value: number | undefined,
+	fallback: number,
+	symbol: string,
+	label: string,
+	unit: Unit
+): FigureInput {
+	return value === undefined
+		? assumed(symbol, `${label} (common practice, no source)`, fallback, unit)
+		: entered(symbol, label, value, unit);
+}
+
 /** A law of the trade that is no formula of nature, written where the plan uses it. */
 export function tradeLaw(id: string, name: string, formula: string, validity: string): Law {
 	return { id, name, formula, source: 'common practice, no source', validity };

@@ -28,7 +28,7 @@ export function workList(facts: WorkFacts): Task[] {
 		work('frame', 'hold-readyToCoat', 'Hold point: ready to coat', HANDS_S.hold),
 		...coating(facts),
 		...backing(facts),
-		work('open', 'hold-readyToOpen', 'Hold point: ready to open', HANDS_S.hold),
+		work('shellCure', 'hold-readyToOpen', 'Hold point: ready to open', HANDS_S.hold),
 		work(
 			'open',
 			'open',

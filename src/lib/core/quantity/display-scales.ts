@@ -55,8 +55,11 @@ const SI: Partial<Record<Unit, DisplayScale[]>> = {
 	deg: [scale('°', same)],
 	'g/m3': [scale('g/m³', same)],
 	'mg/m3': [scale('mg/m³', same)],
+	m3: [scale('m³', same)],
 	'm3/h': [scale('m³/h', same)],
 	'1/h': [scale('per hour', same)],
+	'1/min': [scale('per minute', same)],
+	'g/(m2·h)': [scale('g/(m²·h)', same)],
 	'cm2/min': [scale('cm²/min', same)]
 };
 
@@ -74,7 +77,10 @@ const US: Partial<Record<Unit, DisplayScale[]>> = {
 	Pa: [scale('psi', per(PA_PER_PSI))],
 	N: [scale('lbf', per(N_PER_LBF))],
 	'g/m3': [scale('gr/ft³', per(G_PER_GRAIN / M3_PER_FT3))],
+	m3: [scale('ft³', per(M3_PER_FT3))],
 	'm3/h': [scale('ft³/min', per(60 * M3_PER_FT3))],
+	'N/mm': [scale('lbf/in', per(N_PER_LBF / MM_PER_IN))],
+	'mm/s': [scale('in/s', per(MM_PER_IN))],
 	'm/s': [scale('ft/min', per(MM_PER_FT / 60_000))],
 	'g/min': [scale('oz/min', per(G_PER_OZ))],
 	'cm2/min': [scale('in²/min', per(CM2_PER_IN2))]

@@ -23,14 +23,21 @@ export const UNITS = [
 	'g/m3',
 	'ppm',
 	'mg/m3',
+	'm3',
 	'm3/h',
 	'1/h',
+	'1/min',
 	'm/s',
 	'g/min',
 	'cm2/min',
 	'W',
 	'kJ/mol',
 	'J/g',
+	'J/(g·K)',
+	'g/(m2·h)',
+	'N/mm',
+	'N·mm',
+	'mm/s',
 	'text'
 ] as const;
 

@@ -1,0 +1,221 @@
+import {
+	airChangesLaw,
+	airChangesPerH,
+	measuredFlowLaw,
+	measuredFlowM3PerH
+} from '../laws/air-changes';
+import { halfLifeS, buildupLaw } from '../laws/buildup';
+import { strictestDustLimit, type DustId } from '../laws/dust-limits';
+import { LIMIT_SETS } from '../laws/exposure-limits';
+import { mixtureIndex, mixtureLaw } from '../laws/mixture';
+import { neverAllClear } from '../laws/never-all-clear';
+import type { Sheet } from '../materials/sheet';
+import { mixturesOf } from './air-mixtures';
+import { releasesOf, type AirUse } from './air-releases';
+import { mixingInput, type AirRoom } from './air-room';
+import { airStep } from './air-step';
+import { DEFAULTS, defaultInput } from './defaults';
+import type { Plan } from './plan';
+import { computed, entered, enteredOr, traced, warn, type Draft } from './trace';
+import { withinLaw } from './within-law';
+
+type AirSection = NonNullable<Plan['air']>;
+
+/** Vapor of every step against the chosen limits, with the room's flow; never an all-clear. */
+export function airSection(
+	draft: Draft,
+	uses: readonly AirUse[],
+	used: readonly Sheet[]
+): AirSection {
+	const { shop } = draft.inputs;
+	const { flowM3PerH, flowFrom } = flowOf(draft);
+	const room: AirRoom = {
+		roomM3: traced(draft, 'air.roomM3', {
+			label: 'Volume of the room',
+			value: shop.roomVolumeM3 ?? DEFAULTS.roomM3.value,
+			unit: 'm3',
+			law: airChangesLaw,
+			inputs: [enteredOr(shop.roomVolumeM3, DEFAULTS.roomM3.value, 'V', 'volume of the room', 'm3')]
+		}),
+		flowM3PerH,
+		mixingFactor: shop.mixingFactor ?? DEFAULTS.mixingFactor.value,
+		limitSets: shop.limitSets ?? LIMIT_SETS
+	};
+	const releases = uses.flatMap((use) => releasesOf(draft, use));
+	const steps = releases.map((release, i) => airStep(draft, room, release, `air.steps.${i}`));
+	const hasSensitizer = steps.some(({ isSensitizer }) => isSensitizer) || used.some(sensitizes);
+	warnOfLevels(draft, steps, flowFrom);
+	return {
+		...room,
+		limitSets: [...room.limitSets],
+		flowFrom,
+		airChangesPerH: traced(draft, 'air.airChangesPerH', {
+			label: 'Air changes',
+			value: airChangesPerH({ flowM3PerH, roomM3: room.roomM3 }),
+			unit: '1/h',
+			law: airChangesLaw,
+			inputs: [
+				computed('Q', 'outdoor air', flowM3PerH, 'm3/h', 'air.flowM3PerH'),
+				computed('V', 'volume of the room', room.roomM3, 'm3', 'air.roomM3')
+			]
+		}),
+		halfLifeS: traced(draft, 'air.halfLifeS', {
+			label: 'A level halves within',
+			value: halfLifeS({ effectiveM3PerH: flowM3PerH / room.mixingFactor, roomM3: room.roomM3 }),
+			unit: 's',
+			law: buildupLaw,
+			inputs: [
+				computed('Q', 'outdoor air', flowM3PerH, 'm3/h', 'air.flowM3PerH'),
+				mixingInput(draft, room),
+				computed('V', 'volume of the room', room.roomM3, 'm3', 'air.roomM3')
+			]
+		}),
+		steps,
+		mixtures: mixturesOf(draft, room, releases),
+		mixtureIndex: worstIndex(draft, steps),
+		dust: dustOf(room, used),
+		allClear: false,
+		cautions: [
+			...neverAllClear([{ sensitizer: hasSensitizer }]).cautions,
+			...unknowns(used, steps),
+			...(shop.ventilationNote ? [shop.ventilationNote] : [])
+		]
+	};
+}
+
+const sensitizes = ({ hazards }: Sheet): boolean =>
+	hazards.includes('isocyanate') || hazards.includes('sensitizer');
+
+/** Outdoor air: as measured, from the grille's air speed, or what leaks in by itself. */
+function flowOf(draft: Draft): { flowM3PerH: number; flowFrom: AirSection['flowFrom'] } {
+	const { measuredFanM3PerH, fanGrille, roomVolumeM3 } = draft.inputs.shop;
+	const label = 'Outdoor air of the room';
+	if (measuredFanM3PerH !== undefined) {
+		const flowM3PerH = traced(draft, 'air.flowM3PerH', {
+			label,
+			value: measuredFanM3PerH,
+			unit: 'm3/h',
+			law: measuredFlowLaw,
+			inputs: [entered('Q', 'as measured', measuredFanM3PerH, 'm3/h')]
+		});
+		return { flowM3PerH, flowFrom: 'measured' };
+	}
+	const byGrille =
+		fanGrille && withinLaw(draft, 'air', 'Flow of the fan', () => measuredFlowM3PerH(fanGrille));
+	if (fanGrille && byGrille) {
+		const flowM3PerH = traced(draft, 'air.flowM3PerH', {
+			label,
+			value: byGrille,
+			unit: 'm3/h',
+			law: measuredFlowLaw,
+			inputs: [
+				entered('v', 'mean air speed at the grille', fanGrille.meanMPerS, 'm/s'),
+				entered('A', 'opening', fanGrille.areaCm2, 'cm2'),
+				entered('k', 'free share', fanGrille.freeFraction, 'fraction')
+			]
+		});
+		return { flowM3PerH, flowFrom: 'grille' };
+	}
+	const roomM3 = roomVolumeM3 ?? DEFAULTS.roomM3.value;
+	const flowM3PerH = traced(draft, 'air.flowM3PerH', {
+		label: `${label}, assumed`,
+		value: DEFAULTS.airChanges.value * roomM3,
+		unit: 'm3/h',
+		law: airChangesLaw,
+		inputs: [
+			defaultInput('n', 'airChanges'),
+			enteredOr(roomVolumeM3, DEFAULTS.roomM3.value, 'V', 'volume of the room', 'm3')
+		],
+		note: 'No fan was measured, so this is a room with its doors shut.'
+	});
+	return { flowM3PerH, flowFrom: 'assumed' };
+}
+
+function worstIndex(draft: Draft, steps: AirSection['steps']): AirSection['mixtureIndex'] {
+	let worst: AirSection['mixtureIndex'] = null;
+	for (const phase of new Set(steps.map((step) => step.phase))) {
+		const exposures = steps.flatMap(({ phase: of, limit, peakPpm, isSensitizer }) =>
+			of === phase && limit && peakPpm !== null
+				? [{ concentration: peakPpm, limit: limit.ppm, sensitizer: isSensitizer }]
+				: []
+		);
+		if (exposures.length === 0) continue;
+		const { index, exceeded } = mixtureIndex(exposures);
+		if (index > (worst?.index ?? -1)) worst = { phase, index, exceeded };
+	}
+	if (!worst) return null;
+	const { phase } = worst;
+	traced(draft, 'air.mixtureIndex.index', {
+		label: `Shares of the limits together, ${phase}`,
+		value: worst.index,
+		unit: 'count',
+		law: mixtureLaw,
+		inputs: steps.flatMap((step, i) =>
+			step.phase === phase && step.limit && step.peakPpm !== null
+				? [
+						computed(`C_${i + 1}`, step.substance, step.peakPpm, 'ppm', `air.steps.${i}.peakPpm`),
+						computed(
+							`L_${i + 1}`,
+							step.limit.set,
+							step.limit.ppm,
+							'ppm',
+							`air.steps.${i}.limit.ppm`
+						)
+					]
+				: []
+		),
+		note: 'Above 1 is too much; 1 or less is still no all-clear.'
+	});
+	return worst;
+}
+
+function warnOfLevels(
+	draft: Draft,
+	steps: AirSection['steps'],
+	flowFrom: AirSection['flowFrom']
+): void {
+	const flow = flowFrom === 'assumed' ? 'without a measured fan' : 'with the fan as measured';
+	for (const { substance, materialName, phase, peakPpm, limit, lelFraction } of steps) {
+		if (peakPpm !== null && limit && peakPpm > limit.ppm) {
+			const text = `${substance} from ${materialName} can reach ${peakPpm.toPrecision(2)} ppm in the room ${flow}; ${limit.set} allows ${limit.ppm.toPrecision(3)} ppm (${limit.edition}). Extract at the work, and wear what the SDS asks for.`;
+			warn(draft, 'warn', 'air-limit', phase, text);
+		}
+		if (lelFraction !== null && lelFraction >= 0.25) {
+			const text = `${substance} from ${materialName} can reach ${Math.round(100 * lelFraction)} % of its lower explosive limit in the room ${flow}; a quarter is too much. No flame, no spark, and more air.`;
+			warn(draft, 'warn', 'fire', phase, text);
+		}
+	}
+}
+
+/** What is known to be in the air and can't be computed. */
+function unknowns(used: readonly Sheet[], steps: AirSection['steps']): string[] {
+	return used.flatMap(({ id, name, hazards }) => {
+		const found = hazards.filter((hazard) =>
+			['solvent', 'styrene', 'amine', 'peroxide'].includes(hazard)
+		);
+		const hasStep = steps.some(({ materialId }) => materialId === id);
+		const open = found.filter((hazard) => hazard === 'amine' || hazard === 'peroxide' || !hasStep);
+		return open.length > 0
+			? [
+					`${name}: ${open.join(', ')} in the air; nobody can compute how much from its data sheet. The SDS says what to do.`
+				]
+			: [];
+	});
+}
+
+/** Limits for the dust of trimming and sanding; no flow is computed for dust. */
+function dustOf({ limitSets }: AirRoom, used: readonly Sheet[]): AirSection['dust'] {
+	const dusts: [string, DustId][] = [['trim', 'other dust']];
+	if (used.some(({ family }) => family === 'plaster')) dusts.push(['pour', 'plaster']);
+	if (used.some(({ hazards }) => hazards.includes('silica-dust'))) {
+		dusts.push(['pour', 'crystalline silica']);
+	}
+	return dusts.flatMap(([phase, dust]) =>
+		(['respirable', 'inhalable'] as const).flatMap((fraction) => {
+			const limit = strictestDustLimit({ dust, fraction, sets: limitSets });
+			return limit
+				? { phase, dust, fraction, mgPerM3: limit.mgPerM3, set: limit.set, edition: limit.source }
+				: [];
+		})
+	);
+}

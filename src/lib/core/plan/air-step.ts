@@ -1,0 +1,188 @@
+import { dilutionFlow, dilutionFlowLaw } from '../laws/dilution';
+import { saturatedVapor, saturationLaw } from '../laws/evaporation';
+import type { LimitKind, LimitSet } from '../laws/exposure-limits';
+import {
+	fireDilutionFlow,
+	fireDilutionLaw,
+	lelFraction,
+	lelFractionLaw
+} from '../laws/fire-dilution';
+import { strictestLimit, strictestLimitLaw } from '../laws/strictest-limit';
+import { SUBSTANCES, type SubstanceId } from '../laws/substances';
+import { substancePressurePa, type AirRelease } from './air-releases';
+import { levelsIn } from './air-levels';
+import { flowInput, mixingInput, type AirRoom } from './air-room';
+import type { Plan } from './plan';
+import { constant, computed, entered, traced, type Draft } from './trace';
+import { withinLaw } from './within-law';
+
+type AirStep = NonNullable<Plan['air']>['steps'][number];
+type AirLimit = NonNullable<AirStep['limit']>;
+
+const KINDS: readonly LimitKind[] = ['average', 'short', 'ceiling'];
+
+function limitOf(id: SubstanceId, sets: readonly LimitSet[], kind: LimitKind): AirLimit | null {
+	const found = strictestLimit({ substance: id, sets, kind });
+	return found && { ppm: found.limitPpm, kind, set: found.set, edition: found.source };
+}
+
+/** Everything that can be said of one substance in one kind of work. */
+export function airStep(draft: Draft, room: AirRoom, release: AirRelease, path: string): AirStep {
+	const { use, substanceId, releaseGPerMin } = release;
+	const { temperatureC } = draft;
+	const substance = SUBSTANCES[substanceId];
+	const hazard = { sensitizer: substance.sensitizer };
+	const molarMassGPerMol = substance.molarMassGPerMol.value;
+	const what = `${substance.name} from ${use.sheet.name}`;
+	const limit =
+		KINDS.map((kind) => limitOf(substanceId, room.limitSets, kind)).find(Boolean) ?? null;
+	const limits = room.limitSets.flatMap((set) =>
+		KINDS.flatMap((kind) => limitOf(substanceId, [set], kind) ?? [])
+	);
+	const rate = computed('ṁ', 'release', releaseGPerMin, 'g/min', `${path}.releaseGPerMin`);
+	const molar = constant(
+		'M',
+		`molar mass, g/mol (${substance.molarMassGPerMol.source})`,
+		molarMassGPerMol,
+		'count'
+	);
+	const warm = entered('T', 'room temperature', temperatureC, 'C');
+	traced(draft, `${path}.releaseGPerMin`, {
+		label: `${what}: release`,
+		value: releaseGPerMin,
+		unit: 'g/min',
+		law: release.law,
+		inputs: release.inputs
+	});
+	const limitInput =
+		limit && computed('L', `${limit.set}, ${limit.edition}`, limit.ppm, 'ppm', `${path}.limit.ppm`);
+	if (limit) {
+		traced(draft, `${path}.limit.ppm`, {
+			label: `${substance.name}: the strictest of the chosen lists (${limit.kind})`,
+			value: limit.ppm,
+			unit: 'ppm',
+			law: strictestLimitLaw,
+			inputs: limits.map(({ ppm, set, kind, edition }, i) =>
+				constant(`L_${i + 1}`, `${set}, ${kind}, ${edition}`, ppm, 'ppm')
+			),
+			note: 'The most allowed, not a safe level; lists change.'
+		});
+	}
+	const pressurePa = substancePressurePa(substanceId, temperatureC);
+	const ceilingPpm =
+		pressurePa === null
+			? null
+			: withinLaw(draft, 'air', `Saturated vapor, ${what}`, () =>
+					traced(draft, `${path}.ceilingPpm`, {
+						label: `${substance.name}: the most that the air can hold`,
+						value: saturatedVapor({
+							vaporPressurePa: pressurePa,
+							molarMassGPerMol,
+							temperatureC,
+							...hazard
+						}).ppm,
+						unit: 'ppm',
+						law: saturationLaw,
+						inputs: [constant('P', 'vapor pressure', pressurePa, 'Pa'), warm]
+					})
+				);
+	const flows = flowsFor(
+		draft,
+		room,
+		release,
+		limit,
+		limitInput ? [rate, molar, warm, limitInput] : [rate, molar, warm],
+		path
+	);
+	const levels = levelsIn(draft, room, release, limit, ceilingPpm, path);
+	return {
+		phase: use.phase,
+		title: use.title,
+		materialId: use.sheet.id,
+		materialName: use.sheet.name,
+		substanceId,
+		substance: substance.name,
+		isSensitizer: substance.sensitizer,
+		isAssumed: release.isAssumed,
+		releaseGPerMin,
+		overS: use.overS,
+		times: use.times,
+		ceilingPpm,
+		limit,
+		limits,
+		...flows,
+		...levels
+	};
+}
+
+function flowsFor(
+	draft: Draft,
+	room: AirRoom,
+	{ use, substanceId, releaseGPerMin }: AirRelease,
+	limit: AirLimit | null,
+	inputs: ReturnType<typeof computed>[],
+	path: string
+): Pick<AirStep, 'dilutionM3PerH' | 'fireM3PerH' | 'lelFraction'> {
+	const substance = SUBSTANCES[substanceId];
+	const sensitizer = substance.sensitizer;
+	const molarMassGPerMol = substance.molarMassGPerMol.value;
+	const what = `${substance.name} from ${use.sheet.name}`;
+	const lelPct = substance.lelPct;
+	const flammable = lelPct && {
+		releaseGPerMin,
+		molarMassGPerMol,
+		lelPct: lelPct.value,
+		temperatureC: draft.temperatureC,
+		sensitizer
+	};
+	const lel = lelPct && constant('LEL', lelPct.source, lelPct.value, '%');
+	return {
+		// Dilution is no control for a sensitizer, so no flow is named that would look like one.
+		dilutionM3PerH:
+			!limit || sensitizer
+				? null
+				: withinLaw(draft, 'air', `Dilution flow, ${what}`, () =>
+						traced(draft, `${path}.dilutionM3PerH`, {
+							label: `${what}: outdoor air to stay at the limit`,
+							value: dilutionFlow(
+								{
+									releaseGPerMin,
+									molarMassGPerMol,
+									limitPpm: limit.ppm,
+									mixingFactor: room.mixingFactor,
+									sensitizer
+								},
+								draft.temperatureC
+							).flowM3PerH,
+							unit: 'm3/h',
+							law: dilutionFlowLaw,
+							inputs: [...inputs, mixingInput(draft, room)],
+							note: 'Never an all-clear: measure, and follow the SDS.'
+						})
+					),
+		fireM3PerH: !flammable
+			? null
+			: withinLaw(draft, 'air', `Flow against fire, ${what}`, () =>
+					traced(draft, `${path}.fireM3PerH`, {
+						label: `${what}: outdoor air to stay at a quarter of the explosive limit`,
+						value: fireDilutionFlow(flammable).flowM3PerH,
+						unit: 'm3/h',
+						law: fireDilutionLaw,
+						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : [])]
+					})
+				),
+		lelFraction: !flammable
+			? null
+			: withinLaw(draft, 'air', `Share of the explosive limit, ${what}`, () =>
+					traced(draft, `${path}.lelFraction`, {
+						label: `${what}: share of the lower explosive limit`,
+						value: lelFraction({ ...flammable, flowM3PerH: room.flowM3PerH / room.mixingFactor })
+							.fraction,
+						unit: 'fraction',
+						law: lelFractionLaw,
+						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : []), flowInput(room)],
+						note: 'Averaged over the room: near the liquid it can burn all the same.'
+					})
+				)
+	};
+}

@@ -1,0 +1,103 @@
+import { liftAdvice } from '../laws/lifting-advice';
+import type { LiftingLimit } from '../laws/lifting';
+import type { ProcessChoice } from '../laws/process-choice';
+import { processChoiceLaw } from '../laws/process-choice';
+import { processEstimateLaw } from '../laws/process-estimate';
+import { processScaleLaw } from '../laws/process-scale';
+import type { Plan } from './plan';
+import { computed, traced, type Draft } from './trace';
+
+type ChoiceSection = NonNullable<Plan['choice']>;
+
+/** Glove, solid block and poured layer side by side, and where each stops making sense. */
+export function choiceSection(
+	draft: Draft,
+	choice: ProcessChoice,
+	recommended: Pick<LiftingLimit, 'rwlG' | 'forbidden'>
+): ChoiceSection {
+	const { surface } = draft;
+	const longestMm = Math.max(surface.lengthMm, surface.widthMm, surface.heightMm);
+	const inputs = [
+		computed('A', 'exposed area', surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
+		computed('V_p', 'volume of the pattern', surface.volumeMl, 'mL', 'surface.volumeMl')
+	];
+	const limit = {
+		rwlG: recommended.rwlG,
+		forbidden: [...recommended.forbidden],
+		multipliers: NO_MULTIPLIERS
+	};
+	const estimates = choice.estimates.map((way, i) => {
+		const number = (
+			key: 'rubberG' | 'shellG' | 'moldG' | 'totalPrice' | 'laborS' | 'daysCount',
+			label: string,
+			unit: 'g' | 'currency' | 's' | 'count'
+		): number =>
+			traced(draft, `choice.estimates.${i}.${key}`, {
+				label: `${way.process}: ${label}`,
+				value: way[key],
+				unit,
+				law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
+				inputs
+			});
+		return {
+			process: way.process,
+			rubberG: number('rubberG', 'rubber', 'g'),
+			shellG: number('shellG', 'shell', 'g'),
+			moldG: number('moldG', 'rubber and shell', 'g'),
+			materialPrice: way.materialPrice,
+			laborS: number('laborS', 'hands on it', 's'),
+			totalPrice: number('totalPrice', 'materials used and labor', 'currency'),
+			daysCount: number('daysCount', 'working days', 'count'),
+			way: liftAdvice({ massG: way.moldG, limit, holdsLiquid: false }).way
+		};
+	});
+	const { evenScale } = choice;
+	if (evenScale !== null) {
+		traced(draft, 'choice.evenScale', {
+			label: 'Size, as a multiple of this pattern, from which a glove costs less than a block',
+			value: evenScale,
+			unit: 'count',
+			law: processScaleLaw,
+			inputs
+		});
+	}
+	return {
+		estimates,
+		chosen: choice.chosen,
+		reason: choice.reason,
+		evenScale,
+		evenLengthMm: evenScale === null ? null : evenScale * longestMm,
+		limits: limitsOf(estimates, evenScale, longestMm)
+	};
+}
+
+const NO_MULTIPLIERS = { HM: 1, VM: 1, DM: 1, AM: 1, FM: 1, CM: 1 };
+
+function limitsOf(
+	estimates: ChoiceSection['estimates'],
+	evenScale: number | null,
+	longestMm: number
+): ChoiceSection['limits'] {
+	const [glove, block, layer] = estimates;
+	if (!glove || !block || !layer) return [];
+	const even =
+		evenScale === null
+			? block.totalPrice < glove.totalPrice
+				? 'A block costs less at every size of this shape, from a tenth to ten times.'
+				: 'A glove costs less at every size of this shape, from a tenth to ten times.'
+			: `A glove costs less than a block once a pattern of this shape is longer than about ${Math.round(evenScale * longestMm)} mm.`;
+	return [
+		{
+			process: 'glove',
+			text: `${even} It asks for a rigid shell and for days of short, timed work.`
+		},
+		{
+			process: 'solid block',
+			text: `A block of this pattern weighs ${(block.moldG / 1000).toFixed(1)} kg and is turned over with ${block.way}. It can't be laid on a standing face.`
+		},
+		{
+			process: 'poured layer',
+			text: `A poured layer needs a blanket and a shell before the rubber, ${layer.daysCount} days in all; it pays where the layer must be even and many molds are made from one pattern.`
+		}
+	];
+}

@@ -1,0 +1,114 @@
+import { equivalentTimeLaw, reachedAfterS, type ProfilePoint } from '../laws/cure-profile';
+import { cureRateFrom } from '../laws/cure-rate';
+import { roundUpTo } from '../quantity/rounding';
+import type { Sheet } from '../materials/sheet';
+import { endOfTaskMs } from './calendar-plan';
+import { DEFAULTS, defaultInput } from './defaults';
+import type { Plan } from './plan';
+import { workingTimes } from './shift-hours';
+import { entered, fromSheet, traced, type Draft } from './trace';
+import { withinLaw } from './within-law';
+import { workList, type WorkFacts } from './work-list';
+
+/** Work list whose two long cures are counted through the nights, and what they then take. */
+export function throughNights(
+	draft: Draft,
+	facts: WorkFacts
+): { facts: WorkFacts; night: NonNullable<Plan['cure']>['night'] } {
+	const { build, shell } = draft.inputs.materials;
+	const nightC = draft.inputs.shop.nightTemperatureC;
+	if (nightC === undefined) return { facts, night: null };
+	const gloveS = nightCureS(draft, {
+		path: 'gloveCure.testS',
+		label: 'Glove cured after the last coat, through the nights',
+		sheet: build,
+		fromMs: endOfTaskMs(draft, workList(facts), `coat-${facts.coats.coats.length}`),
+		nightC
+	});
+	const withGlove = { ...facts, gloveCureS: gloveS ?? facts.gloveCureS };
+	const shellS = nightCureS(draft, {
+		path: 'shellCure.testS',
+		label: 'Shell cured after the last round, through the nights',
+		sheet: shell,
+		fromMs: endOfTaskMs(draft, workList(withGlove), `round-${facts.shell.rounds.length}`),
+		nightC
+	});
+	return {
+		facts: { ...withGlove, shellCureS: shellS ?? facts.shellCureS },
+		night: { temperatureC: nightC, gloveS, shellS }
+	};
+}
+
+const PROFILE_DAYS = 21;
+
+/**
+ * The room's temperature from an instant on: the room's own in the shifts, the night's outside them,
+ * with a straight line of two hours between. Seconds count from `fromMs`.
+ */
+export function nightProfile(draft: Draft, fromMs: number, nightC: number): ProfilePoint[] {
+	const dayC = draft.temperatureC;
+	const rampS = DEFAULTS.nightRampS.value;
+	const times = workingTimes(draft.inputs.shop, fromMs - 86_400_000, PROFILE_DAYS);
+	const raw = times.flatMap(({ fromMs: opens, toMs: shuts }): ProfilePoint[] => {
+		const [onS, offS] = [(opens - fromMs) / 1000, (shuts - fromMs) / 1000];
+		// Heating is on before the shift, so that the room is warm when it begins.
+		return [
+			{ atS: onS - rampS, temperatureC: nightC },
+			{ atS: onS, temperatureC: dayC },
+			{ atS: offS, temperatureC: dayC },
+			{ atS: offS + rampS, temperatureC: nightC }
+		];
+	});
+	return fromStart(raw, nightC);
+}
+
+/** Cuts a profile at 0 and drops points that two shifts close together put out of order. */
+function fromStart(points: readonly ProfilePoint[], nightC: number): ProfilePoint[] {
+	const ordered: ProfilePoint[] = [];
+	for (const point of points) {
+		const last = ordered.at(-1);
+		if (!last || point.atS >= last.atS) ordered.push(point);
+	}
+	const next = ordered.findIndex(({ atS }) => atS > 0);
+	const after = ordered[next];
+	const before = ordered[next - 1];
+	if (!after) return [{ atS: 0, temperatureC: ordered.at(-1)?.temperatureC ?? nightC }];
+	const share = before ? -before.atS / (after.atS - before.atS) : 0;
+	const startC = before
+		? before.temperatureC + share * (after.temperatureC - before.temperatureC)
+		: nightC;
+	return [{ atS: 0, temperatureC: startC }, ...ordered.slice(next)];
+}
+
+/**
+ * How long a sheet's cure takes from an instant on, through warm shifts and cold nights, in whole
+ * minutes; null, with a warning, when it is not reached within 60 days or the night is too cold.
+ */
+export function nightCureS(
+	draft: Draft,
+	given: { path: string; label: string; sheet: Sheet; fromMs: number; nightC: number }
+): number | null {
+	const { path, label, sheet, fromMs, nightC } = given;
+	const at = sheet.demold ?? { timeS: DEFAULTS.demoldS.value, atC: DEFAULTS.referenceC.value };
+	const points = [at, ...(sheet.demold?.second ? [sheet.demold.second] : [])];
+	const rate = cureRateFrom(points.map(({ timeS, atC }) => ({ timeS, temperatureC: atC })));
+	const cureS = withinLaw(draft, 'cure', label, () =>
+		reachedAfterS(nightProfile(draft, fromMs, nightC), at.timeS, { referenceC: at.atC, rate })
+	);
+	if (cureS === null) return null;
+	return traced(draft, path, {
+		label,
+		value: roundUpTo(cureS, 60),
+		unit: 's',
+		law: equivalentTimeLaw,
+		inputs: [
+			...(sheet.demold
+				? [fromSheet('t_e', 'demold', at.timeS, 's'), fromSheet('T_ref', 'at', at.atC, 'C')]
+				: [defaultInput('t_e', 'demoldS'), defaultInput('T_ref', 'referenceC')]),
+			entered('T_day', 'room in the shifts', draft.temperatureC, 'C'),
+			entered('T_night', 'room outside the shifts', nightC, 'C'),
+			defaultInput('ramp', 'nightRampS')
+		],
+		note: 'Counted hour by hour from the start that was asked for; the test decides.'
+	});
+}

@@ -1,0 +1,89 @@
+import type { ProcessChoice } from '../laws/process-choice';
+import type { Sheet } from '../materials/sheet';
+import { airSection } from './air-section';
+import { airUses } from './air-uses';
+import { choiceSection } from './choice-section';
+import type { CoatsPlan } from './coats-plan';
+import { cureSection, type MixedUse } from './cure-section';
+import { forcesSection } from './forces-section';
+import type { FramePlan } from './frame-plan';
+import type { GloveBuild } from './glove-build';
+import { liftingSection } from './lifting-section';
+import type { Plan } from './plan';
+import { plasterSection } from './plaster-section';
+import { roomSection } from './room-section';
+import type { ShellPlan } from './shell-plan';
+import type { ShellThicknessPlan } from './shell-thickness-plan';
+import { sizesSection } from './sizes-section';
+import type { Draft } from './trace';
+import { wallsSection } from './walls-section';
+import { wasteSection } from './waste-section';
+import { additionsSection, weighingSection } from './weighing-section';
+
+export interface SectionFacts {
+	used: readonly Sheet[];
+	build: GloveBuild;
+	frame: FramePlan;
+	coats: CoatsPlan;
+	shell: ShellPlan;
+	shellThickness: ShellThicknessPlan;
+	release: Plan['release'];
+	shellRelease: Plan['shellRelease'];
+	sealerDryS: number;
+	castingS: number;
+	pour: Plan['pour'];
+	weights: Plan['weights'];
+	life: NonNullable<Plan['life']>;
+	process: ProcessChoice;
+	night: NonNullable<Plan['cure']>['night'];
+}
+
+/** Everything a plan says beyond what is done: room, air, heat, forces, lifting, sizes, choice and waste. */
+export function planSections(draft: Draft, facts: SectionFacts) {
+	const { build, frame, coats, shell, shellThickness, pour, weights, life } = facts;
+	const gloveMm = build.thicknessMm;
+	const batches = [...coats.coats, ...shell.rounds];
+	const lifting = liftingSection(draft, frame, weights, gloveMm + shellThickness.thicknessMm);
+	const plaster = plasterSection(draft, pour);
+	const additions = additionsSection(draft, coats.coats, shell.rounds, pour);
+	return {
+		room: roomSection(draft, facts.used),
+		walls: wallsSection(draft, build, coats.coats),
+		cure: cureSection(draft, mixedUses(draft, facts), facts.night),
+		air: airSection(draft, airUses(draft, facts), facts.used),
+		lifting,
+		forces: forcesSection(draft, frame, shellThickness, gloveMm),
+		sizes: sizesSection(draft),
+		...(plaster && { plaster }),
+		choice: choiceSection(draft, facts.process, {
+			rwlG: lifting.recommendedG,
+			forbidden: lifting.forbidden
+		}),
+		life,
+		waste: wasteSection(draft, batches, { weights, life, pour }),
+		weighing: weighingSection(draft, batches),
+		...(additions && { additions })
+	} satisfies Partial<Plan>;
+}
+
+/** The largest cup and the thickest coat of each material that is mixed for the mold. */
+function mixedUses({ inputs }: Draft, { coats, shell, shellThickness }: SectionFacts): MixedUse[] {
+	const { detail, build, shell: backing } = inputs.materials;
+	const largest = (all: readonly { cups: readonly { massG: number }[] }[]): number =>
+		Math.max(...all.flatMap(({ cups }) => cups.map(({ massG }) => massG)));
+	const of = (sheet: Sheet, kind: 'detail' | 'build'): MixedUse[] => {
+		const mine = coats.coats.filter((coat) => coat.kind === kind);
+		if (mine.length === 0) return [];
+		const thickestMm = Math.max(...mine.map(({ thicknessMm }) => thicknessMm));
+		return [{ sheet, largestCupG: largest(mine), thickestMm }];
+	};
+	return [
+		...(detail ? of(detail, 'detail') : []),
+		...of(build, 'build'),
+		{
+			sheet: backing,
+			largestCupG: largest(shell.rounds),
+			thickestMm: shellThickness.thicknessMm / shell.rounds.length
+		}
+	];
+}

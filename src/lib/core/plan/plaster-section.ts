@@ -1,0 +1,84 @@
+import {
+	plasterConsistencyLaw,
+	plasterDryLaw,
+	plasterMix,
+	plasterMixLaw,
+	waterRatioFromConsistency
+} from '../laws/plaster';
+import { weightRatio } from '../materials/mix-ratio';
+import type { Plan } from './plan';
+import { computed, fromSheet, traced, warn, type Draft } from './trace';
+import { withinLaw } from './within-law';
+
+type PlasterSection = NonNullable<Plan['plaster']>;
+
+/** A sheet's density this far from what powder and water give is doubtful; common practice, no source. */
+const DENSITY_TOLERANCE = 0.05;
+
+/** Water, powder, yield and dry mass of a plaster casting; undefined for any other casting. */
+export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection | undefined {
+	const { casting } = draft.inputs.materials;
+	const ratio = weightRatio(casting);
+	const water = casting.parts.findIndex(({ part }) => part.toLowerCase() === 'water');
+	if (casting.family !== 'plaster' || casting.parts.length !== 2 || !ratio || water < 0)
+		return undefined;
+	const consistency = (100 * (ratio[water] ?? 0)) / (ratio[1 - water] ?? 1);
+	const section = withinLaw(draft, 'pour', 'Plaster for the first pour', () => {
+		const waterRatio = waterRatioFromConsistency(consistency);
+		const mix = plasterMix({ volumeMl: pour.volumeMl, waterRatio });
+		const inputs = [
+			computed('V', 'volume to mix', pour.volumeMl, 'mL', 'pour.volumeMl'),
+			fromSheet('w', 'water : plaster by weight', waterRatio, 'fraction')
+		];
+		const number = (
+			key: keyof PlasterSection,
+			label: string,
+			value: number,
+			unit: 'g' | 'g/mL' | 'mL',
+			isDry = false
+		): number =>
+			traced(draft, `plaster.${key}`, {
+				label,
+				value,
+				unit,
+				law: isDry ? plasterDryLaw : plasterMixLaw,
+				inputs
+			});
+		return {
+			waterRatio,
+			consistencyMlPer100G: traced(draft, 'plaster.consistencyMlPer100G', {
+				label: 'Water for 100 g of plaster',
+				value: consistency,
+				unit: 'mL',
+				law: plasterConsistencyLaw,
+				inputs: [fromSheet('w', 'water : plaster by weight', waterRatio, 'fraction')]
+			}),
+			plasterG: number('plasterG', 'Plaster powder', mix.plasterG, 'g'),
+			waterG: number('waterG', 'Water', mix.waterG, 'g'),
+			slurryGPerMl: number('slurryGPerMl', 'Density of the slurry', mix.slurryGPerMl, 'g/mL'),
+			yieldMlPerKg: number(
+				'yieldMlPerKg',
+				'Slurry from a kilogram of plaster',
+				mix.yieldMlPerKg,
+				'mL'
+			),
+			dryG: number('dryG', 'Part, set and dry', mix.dryG, 'g', true),
+			dryGPerMl: number('dryGPerMl', 'Density, set and dry', mix.dryGPerMl, 'g/mL', true),
+			dryingWaterG: number(
+				'dryingWaterG',
+				'Water that dries out of the part',
+				mix.dryingWaterG,
+				'g',
+				true
+			)
+		};
+	});
+	if (
+		section &&
+		Math.abs(section.slurryGPerMl / casting.mixedDensityGPerMl - 1) > DENSITY_TOLERANCE
+	) {
+		const text = `Powder and water in the ratio of ${casting.name} give ${section.slurryGPerMl.toFixed(2)} g/mL; its sheet says ${casting.mixedDensityGPerMl} g/mL. One of them is wrong, or air is beaten in.`;
+		warn(draft, 'warn', 'plaster-density', 'pour', text);
+	}
+	return section ?? undefined;
+}

@@ -1,0 +1,147 @@
+import {
+	drainageLaw,
+	drainedFilmMm,
+	meanDrainedFilmMm,
+	puddleDepthMm,
+	puddleLaw
+} from '../laws/drainage';
+import { neededYieldStressPa, sagLaw, splitCoatsMm } from '../laws/sag';
+import { sagFlowLaw, sagSpeedMmPerS } from '../laws/sag-flow';
+import { holdingLimitMm, type GloveBuild } from './glove-build';
+import type { Coat, Plan } from './plan';
+import { computed, entered, fromSheet, traced, type Draft } from './trace';
+import { withinLaw } from './within-law';
+
+type WallsSection = NonNullable<Plan['walls']>;
+
+/** What stays on the walls: build coats against their yield stress, detail coats while they drain. */
+export function wallsSection(
+	draft: Draft,
+	build: GloveBuild,
+	coats: readonly Coat[]
+): WallsSection {
+	const { build: sheet } = draft.inputs.materials;
+	const slopeDeg = Math.min(90, Math.max(1, draft.surface.steepestWallDeg));
+	const densityGPerMl = sheet.mixedDensityGPerMl;
+	const thickestCoatMm = Math.max(...build.buildMm);
+	const wall = [
+		fromSheet('ρ', 'density of the mix', densityGPerMl, 'g/mL'),
+		computed('θ', 'steepest wall', slopeDeg, 'deg')
+	];
+	const coat = computed('h', 'thickest coat', thickestCoatMm, 'mm');
+	const { yieldStressPa, mixedViscosityPaS } = sheet;
+	const limitMm = yieldStressPa === undefined ? null : holdingLimitMm(draft);
+	if (limitMm !== null) {
+		traced(draft, 'walls.holdingLimitMm', {
+			label: 'Thickest coat that stays on the wall',
+			value: limitMm,
+			unit: 'mm',
+			law: sagLaw,
+			inputs: [fromSheet('τ_y', 'yield stress', yieldStressPa ?? 0, 'Pa'), ...wall]
+		});
+	}
+	const runs = limitMm !== null && thickestCoatMm > limitMm;
+	return {
+		slopeDeg,
+		holdingLimitMm: limitMm,
+		thickestCoatMm,
+		neededYieldStressPa: traced(draft, 'walls.neededYieldStressPa', {
+			label: 'Yield stress that the thickest coat needs',
+			value: neededYieldStressPa({ thicknessMm: thickestCoatMm, densityGPerMl, slopeDeg }),
+			unit: 'Pa',
+			law: sagLaw,
+			inputs: [coat, ...wall]
+		}),
+		sagSpeedMmPerS:
+			limitMm === null || (runs && mixedViscosityPaS === undefined)
+				? null
+				: withinLaw(draft, 'coats', 'How fast the thickest coat runs', () =>
+						traced(draft, 'walls.sagSpeedMmPerS', {
+							label: 'How fast the thickest coat runs',
+							value: runs
+								? sagSpeedMmPerS({
+										thicknessMm: thickestCoatMm,
+										yieldStressPa: yieldStressPa ?? 0,
+										consistencyPaSn: mixedViscosityPaS ?? 0,
+										flowIndex: 1,
+										densityGPerMl,
+										slopeDeg
+									})
+								: 0,
+							unit: 'mm/s',
+							law: sagFlowLaw,
+							inputs: [
+								coat,
+								computed('h_0', 'what stays', limitMm, 'mm', 'walls.holdingLimitMm'),
+								...wall
+							]
+						})
+					),
+		holdingCoatsMm:
+			runs && limitMm !== null
+				? withinLaw(draft, 'coats', 'Coats that all stay on the wall', () =>
+						splitCoatsMm({ thicknessesMm: build.buildMm, limitMm })
+					)
+				: null,
+		detail: detailFilm(draft, coats)
+	};
+}
+
+function detailFilm(draft: Draft, coats: readonly Coat[]): WallsSection['detail'] {
+	const sheet = draft.inputs.materials.detail;
+	const first = coats[0];
+	if (!sheet?.mixedViscosityPaS || first?.kind !== 'detail' || first.brushBackS === null)
+		return null;
+	const { heightMm } = draft.surface;
+	const { narrowestRecessMm, deepestRecessMm } = draft.inputs.pattern.detail;
+	const film = {
+		initialMm: first.thicknessMm,
+		viscosityPaS: sheet.mixedViscosityPaS,
+		densityGPerMl: sheet.mixedDensityGPerMl,
+		timeS: first.brushBackS
+	};
+	const inputs = [
+		computed('h_0', 'as laid', first.thicknessMm, 'mm', 'coats.0.thicknessMm'),
+		fromSheet('μ', 'viscosity of the mix', sheet.mixedViscosityPaS, 'Pa·s'),
+		fromSheet('ρ', 'density of the mix', sheet.mixedDensityGPerMl, 'g/mL'),
+		computed('t', 'until it is brushed back', first.brushBackS, 's', 'coats.0.brushBackS'),
+		computed('H', 'height of the wall', heightMm, 'mm', 'surface.heightMm')
+	];
+	return withinLaw(draft, 'coats', 'What drains off a detail coat', () => ({
+		laidMm: first.thicknessMm,
+		drainedMm: traced(draft, 'walls.detail.drainedMm', {
+			label: 'Left at half height before brushing back',
+			value: drainedFilmMm({ ...film, belowTopMm: heightMm / 2 }),
+			unit: 'mm',
+			law: drainageLaw,
+			inputs
+		}),
+		meanMm: traced(draft, 'walls.detail.meanMm', {
+			label: 'Left on the wall on average before brushing back',
+			value: meanDrainedFilmMm({ ...film, wallHeightMm: heightMm }),
+			unit: 'mm',
+			law: drainageLaw,
+			inputs
+		}),
+		puddleMm:
+			narrowestRecessMm === undefined || deepestRecessMm === undefined
+				? null
+				: traced(draft, 'walls.detail.puddleMm', {
+						label: 'Puddle in the narrowest recess',
+						value: puddleDepthMm({
+							...film,
+							wallHeightMm: deepestRecessMm,
+							recessWidthMm: narrowestRecessMm,
+							walls: 2
+						}),
+						unit: 'mm',
+						law: puddleLaw,
+						inputs: [
+							...inputs,
+							entered('w', 'narrowest recess', narrowestRecessMm, 'mm'),
+							entered('H_r', 'deepest recess', deepestRecessMm, 'mm')
+						],
+						note: 'Puddles keep air out of the recess: leave them, brush the walls.'
+					})
+	}));
+}

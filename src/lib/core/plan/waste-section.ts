@@ -1,0 +1,108 @@
+import { BRUSH_LOSS_G, CUP_LOSS_G } from '../laws/coat-losses';
+import { mixWaste, mixWasteLaw, partWasteG, partWasteLaw, WASTE_CAUTION } from '../laws/waste';
+import { DEFAULTS, defaultInput } from './defaults';
+import type { Coat, Plan, ShellRound } from './plan';
+import { computed, constant, traced, type Draft } from './trace';
+import { withinLaw } from './within-law';
+
+type WasteSection = NonNullable<Plan['waste']>;
+
+/** What is mixed and thrown away while the mold is built, and behind each part over its life. */
+export function wasteSection(
+	draft: Draft,
+	batches: readonly (Coat | ShellRound)[],
+	facts: { weights: Plan['weights']; life: NonNullable<Plan['life']>; pour: Plan['pour'] }
+): WasteSection {
+	const ids = [...new Set(batches.map(({ materialId }) => materialId))];
+	const lines = ids.flatMap((materialId, i) => {
+		const mine = batches.filter((batch) => batch.materialId === materialId);
+		const name = mine[0]?.materialName ?? '';
+		const line = withinLaw(draft, 'order', `Waste of ${name}`, () =>
+			wasteLine(draft, { materialId, name, mine, path: `waste.lines.${i}`, weights: facts.weights })
+		);
+		return line ?? [];
+	});
+	const buildG = lines.reduce((sum, { wasteG }) => sum + wasteG, 0);
+	traced(draft, 'waste.buildG', {
+		label: 'Waste of the build',
+		value: buildG,
+		unit: 'g',
+		law: mixWasteLaw,
+		inputs: lines.map(({ materialName, wasteG }, i) =>
+			computed(`m_${i + 1}`, materialName, wasteG, 'g', `waste.lines.${i}.wasteG`)
+		)
+	});
+	const { weights, life, pour } = facts;
+	const pourG = pour.massG * DEFAULTS.pourLoss.value;
+	const partsPerMold = Math.max(1, draft.inputs.pattern.partsWanted / Math.max(1, life.moldsCount));
+	return {
+		lines,
+		buildG,
+		perPartG: traced(draft, 'waste.perPartG', {
+			label: 'Waste behind each part',
+			value: partWasteG({
+				buildWasteG: buildG,
+				wornMoldG: weights.gloveG + weights.shellG,
+				partsPerMold,
+				pourWasteG: pourG
+			}),
+			unit: 'g',
+			law: partWasteLaw,
+			inputs: [
+				computed('m_build', 'waste of the build', buildG, 'g', 'waste.buildG'),
+				computed('m_worn mold', 'glove and shell, worn', weights.gloveG + weights.shellG, 'g'),
+				computed('n_parts', 'parts from one mold', partsPerMold, 'count'),
+				computed('m_pour', 'left of each pour', pourG, 'g')
+			]
+		}),
+		caution: WASTE_CAUTION
+	};
+}
+
+function wasteLine(
+	draft: Draft,
+	given: {
+		materialId: string;
+		name: string;
+		mine: readonly (Coat | ShellRound)[];
+		path: string;
+		weights: Plan['weights'];
+	}
+): WasteSection['lines'][number] {
+	const { materialId, name, mine, path, weights } = given;
+	const { people, materials } = draft.inputs;
+	const cupsCount = mine.reduce((sum, { cups }) => sum + cups.length, 0);
+	const brushesCount = mine.length * people;
+	const mixedG = mine.reduce((sum, { massG }) => sum + massG, 0);
+	const trimG = materialId === materials.build.id ? weights.gloveG * DEFAULTS.trimShare.value : 0;
+	const { wasteG, wasteFraction } = mixWaste({
+		mixedG,
+		cupsCount,
+		cupResidueG: CUP_LOSS_G,
+		brushesCount,
+		brushResidueG: BRUSH_LOSS_G,
+		trimG
+	});
+	const inputs = [
+		computed('n_cup', 'cups', cupsCount, 'count'),
+		constant('r_cup', 'left in a cup (common practice, no source)', CUP_LOSS_G, 'g'),
+		computed('n_brush', 'brushes, one a person and coat', brushesCount, 'count'),
+		constant('r_brush', 'left in a brush (common practice, no source)', BRUSH_LOSS_G, 'g'),
+		...(trimG > 0 ? [defaultInput('m_trim', 'trimShare')] : [])
+	];
+	const number = (key: 'wasteG' | 'wasteFraction', label: string, value: number): number =>
+		traced(draft, `${path}.${key}`, {
+			label: `${name}: ${label}`,
+			value,
+			unit: key === 'wasteG' ? 'g' : 'fraction',
+			law: mixWasteLaw,
+			inputs
+		});
+	return {
+		materialId,
+		materialName: name,
+		mixedG,
+		wasteG: number('wasteG', 'mixed and thrown away', wasteG),
+		wasteFraction: number('wasteFraction', 'share thrown away', wasteFraction)
+	};
+}

@@ -1,0 +1,136 @@
+import { additionG, additionLaw } from '../laws/proportioning';
+import {
+	ratioUncertaintyFraction,
+	smallestBatchG,
+	smallestBatchLaw,
+	weighingUncertaintyLaw
+} from '../laws/weighing-uncertainty';
+import { weightRatio } from '../materials/mix-ratio';
+import type { Sheet } from '../materials/sheet';
+import { toleranceOf } from './cup-parts';
+import type { Coat, Plan, ShellRound } from './plan';
+import { computed, entered, fromSheet, traced, warn, type Draft } from './trace';
+import { withinLaw } from './within-law';
+
+type WeighingSection = NonNullable<Plan['weighing']>;
+type Batch = Coat | ShellRound;
+
+/** Whether the scale is fine enough for the smallest cup of each material. */
+export function weighingSection(draft: Draft, batches: readonly Batch[]): WeighingSection {
+	const { detail, build, shell } = draft.inputs.materials;
+	const sheets = [detail, build, shell].filter(
+		(sheet): sheet is Sheet => !!sheet && batches.some(({ materialId }) => materialId === sheet.id)
+	);
+	return sheets.map((sheet, i) => weighing(draft, sheet, batches, `weighing.${i}`));
+}
+
+function weighing(
+	draft: Draft,
+	sheet: Sheet,
+	batches: readonly Batch[],
+	path: string
+): WeighingSection[number] {
+	const readabilityG = draft.inputs.shop.scaleReadabilityG;
+	const parts = weightRatio(sheet) ?? [1];
+	const toleranceFraction = toleranceOf(sheet);
+	const cups = batches
+		.filter(({ materialId }) => materialId === sheet.id)
+		.flatMap(({ cups: all }) => all);
+	const smallest = cups.reduce(
+		(least, cup) => (cup.massG < least.massG ? cup : least),
+		cups[0] ?? { massG: 0, parts: [] }
+	);
+	const scale = entered('d', 'smallest step of the scale', readabilityG, 'g');
+	const ratio = fromSheet('r', 'ratio by weight', parts.join(' : '), 'text');
+	const tolerance = fromSheet('tolerance', 'of the ratio', toleranceFraction, 'fraction');
+	const isMixed = parts.length > 1;
+	const leastG = isMixed
+		? withinLaw(draft, 'materials', `Smallest batch of ${sheet.name}`, () =>
+				traced(draft, `${path}.smallestBatchG`, {
+					label: `${sheet.name}: smallest batch this scale can weigh`,
+					value: smallestBatchG({ readabilityG, parts, toleranceFraction }),
+					unit: 'g',
+					law: smallestBatchLaw,
+					inputs: [scale, ratio, tolerance]
+				})
+			)
+		: null;
+	const [first, second] = [...smallest.parts].sort((a, b) => a.massG - b.massG);
+	const uncertaintyFraction =
+		first && second
+			? withinLaw(draft, 'materials', `Uncertainty of a cup of ${sheet.name}`, () =>
+					traced(draft, `${path}.uncertaintyFraction`, {
+						label: `${sheet.name}: uncertainty of the ratio in the smallest cup`,
+						value: ratioUncertaintyFraction({
+							massesG: [first.massG, second.massG],
+							readabilityG,
+							tared: true
+						}),
+						unit: 'fraction',
+						law: weighingUncertaintyLaw,
+						inputs: [
+							scale,
+							computed('m_1', first.part, first.massG, 'g'),
+							computed('m_2', second.part, second.massG, 'g')
+						],
+						note: 'One standard uncertainty; twice that covers about 95 %.'
+					})
+				)
+			: null;
+	const isFineEnough = leastG === null || smallest.massG >= leastG - 1e-9;
+	if (!isFineEnough) {
+		const text = `A scale that reads ${readabilityG} g weighs ${sheet.name} on ratio from ${leastG?.toFixed(0)} g on; the plan has a cup of ${smallest.massG.toFixed(0)} g. Take a finer scale for it.`;
+		warn(draft, 'warn', 'scale-coarse', 'materials', text);
+	}
+	return {
+		materialId: sheet.id,
+		materialName: sheet.name,
+		smallestBatchG: leastG,
+		smallestCupG: smallest.massG,
+		uncertaintyFraction,
+		toleranceFraction,
+		isFineEnough
+	};
+}
+
+/** Thickener, pigment or accelerator for each cup, as parts per hundred of the mix. */
+export function additionsSection(
+	draft: Draft,
+	coats: readonly Coat[],
+	rounds: readonly ShellRound[],
+	pour: Plan['pour']
+): Plan['additions'] {
+	return draft.inputs.additions?.map(({ to, name, partsPerHundred }, i) => {
+		const batches =
+			to === 'casting'
+				? [{ id: 'pour', title: 'First pour', massG: pour.massG, cups: 1 }]
+				: (to === 'shell' ? rounds : coats.filter(({ kind }) => kind === to)).map(
+						({ id, title, massG, cups }) => ({ id, title, massG, cups: cups.length })
+					);
+		const each = batches.map(({ id, title, massG, cups }, k) => ({
+			id,
+			title,
+			perCupG: traced(draft, `additions.${i}.batches.${k}.perCupG`, {
+				label: `${title}: ${name} in each cup`,
+				value: additionG({ baseG: massG / cups, partsPerHundred }),
+				unit: 'g',
+				law: additionLaw,
+				inputs: [
+					computed('m_base', 'cup without it', massG / cups, 'g'),
+					entered('p', 'parts per hundred', partsPerHundred, 'count')
+				],
+				note: 'On top of the cup’s parts, weighed in last unless its sheet says otherwise.'
+			})
+		}));
+		return {
+			to,
+			name,
+			partsPerHundred,
+			totalG: batches.reduce(
+				(sum, { massG }) => sum + additionG({ baseG: massG, partsPerHundred }),
+				0
+			),
+			batches: each
+		};
+	});
+}
