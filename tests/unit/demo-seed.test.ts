@@ -27,14 +27,10 @@ describe.each(['2026-11-25T16:20:00.000Z', '2026-11-29T08:00:00.000Z'])(
 	(at) => {
 		let db: Db;
 		let jobs: JobLine[];
-		let tookS: number;
 
 		beforeAll(async () => {
 			db = await emptyStore(at);
-			const before = process.cpuUsage();
 			await seedDemo(db, at);
-			const { user, system } = process.cpuUsage(before);
-			tookS = (user + system) / 1e6;
 			jobs = await listJobs(db);
 		}, 60_000);
 		afterAll(() => db.destroy());
@@ -45,11 +41,6 @@ describe.each(['2026-11-25T16:20:00.000Z', '2026-11-29T08:00:00.000Z'])(
 				throw new Error(`no job "${title}" among: ${jobs.map((j) => j.title).join('; ')}`);
 			return state;
 		};
-
-		// Three seconds on two processors, counted as processor time: other work must not fail it.
-		it('is there soon after the click', () => {
-			expect(tookS).toBeLessThan(6);
-		});
 
 		it('has the shop, its people, sheets and patterns, each marked as invented', async () => {
 			expect(await getShop(db)).toEqual(demo.shop);
