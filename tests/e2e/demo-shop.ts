@@ -17,7 +17,11 @@ export const CREW = {
 export async function openDemoShop({ url }: Pick<App, 'url'>): Promise<void> {
 	const answer = await fetch(`${url}/start`, {
 		method: 'POST',
-		headers: { origin: url, 'content-type': 'application/x-www-form-urlencoded' },
+		headers: {
+			origin: url,
+			accept: 'text/html',
+			'content-type': 'application/x-www-form-urlencoded'
+		},
 		redirect: 'manual'
 	});
 	if (answer.status !== 303) throw new Error(`the demo shop: ${await answer.text()}`);

@@ -1,0 +1,153 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+import type { App } from './app';
+import { answerTo, CAREFUL, type Answers } from './bench-answers';
+import { seenFields } from './bench-fields';
+import type { Somebody } from './demo-shop';
+import { press } from './press';
+
+const MOST_ACTS = 400;
+
+/** A person at the bench of one mold, who knows only what the screen says. */
+export class Crew {
+	/** Every heading worked under, in order, without repeats in a row. */
+	readonly titles: string[] = [];
+
+	constructor(
+		readonly page: Page,
+		readonly app: App,
+		readonly person: Somebody
+	) {}
+
+	/** Signs in at the page that asks for it, and stays where it leads. */
+	async signIn(): Promise<void> {
+		const { page, person } = this;
+		await page.getByRole('radio', { name: person.name }).check();
+		await page.getByLabel('PIN', { exact: true }).fill(person.pin);
+		await page.getByRole('button', { name: 'Sign in' }).click();
+		await page.waitForURL((url) => !url.pathname.startsWith('/sign-in'));
+	}
+
+	/** Opens a page, signing in on the way when the session has run out. */
+	async open(path: string): Promise<void> {
+		await this.page.goto(`${this.app.url}${path}`);
+		if (new URL(this.page.url()).pathname === '/sign-in') await this.signIn();
+	}
+
+	/** Opens the bench of a mold and waits till it listens, so that its script runs. */
+	async openBench(jobId: string): Promise<void> {
+		const listening = this.#listening();
+		await this.open(`/jobs/${jobId}/bench`);
+		await listening;
+	}
+
+	#listening(): Promise<unknown> {
+		return this.page.waitForRequest((request) => request.url().endsWith('/live'));
+	}
+
+	get title(): Locator {
+		return this.page.getByRole('heading', { level: 1 });
+	}
+
+	/** The form of the act in the middle of the screen; those in closed panels are not in view. */
+	get form(): Locator {
+		return this.page.locator('main form').filter({ visible: true }).first();
+	}
+
+	/** The number of the last entry this page has seen; null when the job has ended. */
+	seenSeq(): Promise<number | null> {
+		return this.page.evaluate(() => {
+			const seq = document.querySelector<HTMLInputElement>('main input[name="seq"]');
+			return seq ? Number(seq.value) : null;
+		});
+	}
+
+	/** Types what a careful hand would into every entry in view; `own` answers come first. */
+	async fill(own: Answers = [], form = this.form): Promise<void> {
+		const what = await this.page.locator('main').innerText();
+		for (const field of await seenFields(form)) {
+			const { kind, label, group, value, isOptional } = field;
+			if (kind === 'checkbox') {
+				await form.getByRole('checkbox', { name: label, exact: true }).check();
+				continue;
+			}
+			const answer = answerTo(field, what, [...own, ...CAREFUL]);
+			if (kind === 'radio') {
+				if (answer === label) await form.getByRole('radio', { name: label, exact: true }).check();
+				else if (answer === undefined) throw new Error(`no answer to "${group}", "${label}"`);
+			} else if (answer !== undefined) {
+				const within = group ? form.getByRole('group', { name: group, exact: true }) : form;
+				await within.getByLabel(label, { exact: !isOptional }).fill(answer);
+			} else if (!isOptional && value === '') {
+				throw new Error(`no answer to "${label}"`);
+			}
+		}
+	}
+
+	/** Presses the button of a form and waits till the bench has taken the act, and shows what is next. */
+	async send(form = this.form): Promise<void> {
+		const before = await this.seenSeq();
+		const button = form.getByRole('button').filter({ visible: true }).last();
+		const answer = this.page.waitForResponse((response) => {
+			const { search } = new URL(response.url());
+			return response.request().method() === 'POST' && search.startsWith('?/act');
+		});
+		await press(button, answer);
+		const { type } = (await (await answer).json()) as { type: string };
+		if (type !== 'success') {
+			await expect(this.page.getByRole('alert').first()).toBeVisible();
+			const said = await this.page.getByRole('alert').allInnerTexts();
+			throw new Error(`the bench refused: ${said.join(' ')}`);
+		}
+		await expect.poll(() => this.seenSeq()).not.toBe(before);
+	}
+
+	/** When the screen says "wait", lets the time pass: on the shop's clock, not on ours. */
+	async waitAsAsked(): Promise<void> {
+		const until = this.page.getByRole('region', { name: 'Until when' });
+		if (!(await until.isVisible())) return;
+		if (!/^Wait/.test((await until.innerText()).trim())) return;
+		await this.pass(secondsOf(await until.getByRole('timer').innerText()) + 2);
+	}
+
+	/** Lets time pass in the shop and looks at the page anew. */
+	async pass(seconds: number): Promise<void> {
+		await this.app.advanceClock(seconds);
+		const listening = this.#listening();
+		await this.page.reload();
+		if (new URL(this.page.url()).pathname === '/sign-in') await this.signIn();
+		await listening;
+	}
+
+	/** Does the one act in the middle of the screen, after waiting as the screen asks. */
+	async act(own: Answers = []): Promise<void> {
+		await this.waitAsAsked();
+		const title = await this.title.innerText();
+		if (this.titles.at(-1) !== title) this.titles.push(title);
+		const unread = this.page
+			.locator('main details:not([open]) > summary')
+			.filter({ visible: true });
+		if (await this.briefings.isVisible()) await unread.first().click();
+		await this.fill(own);
+		await this.send();
+	}
+
+	get briefings(): Locator {
+		return this.page.getByRole('heading', { name: /briefings to read/ });
+	}
+
+	/** Works on until the heading reads `title`; stops before the first act under it. */
+	async workUntil(title: RegExp, own: Answers = []): Promise<void> {
+		for (let acts = 0; acts < MOST_ACTS; acts++) {
+			if (title.test(await this.title.innerText())) return;
+			await this.act(own);
+		}
+		throw new Error(`after ${MOST_ACTS} acts there was no ${title}: ${this.titles.join(' > ')}`);
+	}
+}
+
+/** "1:02:09" or "42:10" in seconds. */
+function secondsOf(digits: string): number {
+	const parts = digits.trim().split(':').map(Number);
+	if (parts.some(Number.isNaN)) throw new Error(`no time to wait in "${digits}"`);
+	return parts.reduce((total, part) => total * 60 + part, 0);
+}

@@ -1,0 +1,103 @@
+import { rehearseJob } from '../../src/lib/core/process/rehearsal';
+import { addSeconds } from '../../src/lib/core/process/instant';
+import { writeJob } from '../../src/lib/server/demo-write';
+import { openStore } from '../../src/lib/server/store';
+import type { Page } from '@playwright/test';
+import { handPlan } from '../fixtures/plan';
+import { expect, test } from './app';
+import { seedShop, WORKER_PIN } from './seeded-shop';
+
+const MOST_TABS = 60;
+
+/** Presses Tab till the element with focus has this name; a person would do the same. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+	for (let tabs = 0; tabs < MOST_TABS; tabs++) {
+		await page.keyboard.press('Tab');
+		const named = await page.evaluate(() => {
+			const { activeElement: at } = document;
+			if (!(at instanceof HTMLElement)) return '';
+			const label = (at as Partial<HTMLInputElement>).labels?.[0]?.textContent;
+			return (label ?? at.getAttribute('aria-label') ?? at.innerText).replace(/\s+/g, ' ').trim();
+		});
+		if (name.test(named)) {
+			await expect(page.locator(':focus-visible')).toHaveCount(1);
+			return;
+		}
+	}
+	throw new Error(`no ${name} within ${MOST_TABS} tabs`);
+}
+
+/** A job at its first cup, in the hands of the worker, who has read everything. */
+async function jobAtFirstCup(dataDir: string) {
+	const { supervisor, worker } = await seedShop(dataDir, { jobs: 0 });
+	const jobId = 'job-by-keyboard';
+	const plan = handPlan();
+	const { log } = rehearseJob(plan, {
+		jobId,
+		until: 'build',
+		startAt: addSeconds(new Date().toISOString(), -6 * 3600),
+		crew: { worker: worker.id, supervisor: supervisor.id }
+	});
+	const db = await openStore(dataDir);
+	await writeJob(db, { jobId, plan, log });
+	await db.destroy();
+	return { worker, jobId };
+}
+
+test('signing in and working with the keys alone, up to a cup that is mixed', async ({
+	app,
+	page
+}) => {
+	const { worker, jobId } = await jobAtFirstCup(app.dataDir);
+	const listening = page.waitForRequest((request) => request.url().endsWith('/live'));
+	await page.goto(`/jobs/${jobId}/bench`);
+	await expect(page).toHaveURL(/\/sign-in/);
+	await page.keyboard.press('Tab');
+	await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();
+	await tabTo(page, /Ada Quill|Ben Marsh/);
+	const person = page.getByRole('radio', { name: worker.name });
+	while (!(await person.isChecked())) await page.keyboard.press('ArrowDown');
+	await tabTo(page, /^PIN$/);
+	await page.keyboard.type(WORKER_PIN);
+	await page.keyboard.press('Enter');
+	await expect(page).toHaveURL(/\/bench$/);
+	await listening;
+
+	const heading = page.getByRole('heading', { level: 1 });
+	await expect(heading).toHaveText('Build coat 1');
+	const targets = await page.getByRole('list', { name: 'Pour in this order' }).innerText();
+	const [first = '', second = ''] = [...targets.matchAll(/([\d.]+)\s?g\b/g)].map(
+		(found) => found[1]
+	);
+	await tabTo(page, /^Scale shows B/);
+	await page.keyboard.type(first);
+	await tabTo(page, /^Scale shows A/);
+	await page.keyboard.type(second);
+	await tabTo(page, /^B$/);
+	await page.keyboard.type('LOT-B');
+	await tabTo(page, /^A$/);
+	await page.keyboard.type('LOT-A');
+	await page.keyboard.press('Enter');
+
+	const mixed = page.getByRole('button', { name: /^Cup is mixed/ });
+	await expect(mixed).toBeVisible();
+	// The new step has the focus, so that its first control is one key away.
+	await expect(heading).toBeFocused();
+	await tabTo(page, /^Cup is mixed/);
+	await page.keyboard.press('Enter');
+	await expect(mixed).toContainText('Press again');
+	await page.keyboard.press('Space');
+	const laid = page.getByRole('button', { name: 'Cup is laid' });
+	await expect(laid).toBeVisible();
+	await expect(heading).toBeFocused();
+	await tabTo(page, /^Cup is laid/);
+	await page.keyboard.press('Space');
+	await expect(laid).toBeHidden();
+
+	await tabTo(page, /^Something is wrong/);
+	await page.keyboard.press('Enter');
+	await expect(page.getByRole('dialog')).toBeVisible();
+	await page.keyboard.press('Escape');
+	await expect(page.getByRole('dialog')).toBeHidden();
+	await expect(page.getByRole('button', { name: 'Something is wrong' })).toBeFocused();
+});

@@ -1,0 +1,74 @@
+import { expect, testOnOneServer } from './app';
+import { complaintsOf } from './complaints';
+import { CREW, openDemoShop } from './demo-shop';
+import { expectSound } from './page-checks';
+import { signInByName } from './seeded-shop';
+
+interface Job {
+	id: string;
+	title: string;
+	summary: { phase: string; status: string };
+}
+
+const test = testOnOneServer(async (app) => {
+	await openDemoShop(app);
+	const cookies = await signInByName(app, CREW.supervisor);
+	const cookie = cookies.map(({ name, value }) => `${name}=${value}`).join('; ');
+	const answer = await fetch(`${app.url}/api/jobs`, { headers: { cookie } });
+	const { jobs } = (await answer.json()) as { jobs: Job[] };
+	return { cookies, jobs };
+});
+
+test('the bench of every mold of the demo, whatever its state', async ({
+	context,
+	page,
+	filled: { cookies, jobs }
+}) => {
+	test.setTimeout(240_000);
+	await context.addCookies(cookies);
+	const complaints = complaintsOf(page);
+	expect(jobs.length).toBeGreaterThanOrEqual(8);
+	for (const { id, title, summary } of jobs) {
+		await page.goto(`/jobs/${id}/bench`);
+		await expect(page.getByRole('heading', { level: 1 })).not.toBeEmpty();
+		await expectSound(page, `bench of ${title} in ${summary.phase}, ${summary.status}`);
+	}
+	expect(complaints).toEqual([]);
+});
+
+for (const part of ['', '/plan', '/sign', '/record']) {
+	test(`a finished mold and one at work: /jobs/[id]${part}`, async ({
+		context,
+		page,
+		filled: { cookies, jobs }
+	}) => {
+		await context.addCookies(cookies);
+		const complaints = complaintsOf(page);
+		const finished = jobs.find(({ summary }) => summary.status === 'handed over');
+		const signable = jobs.find(({ summary }) => summary.phase === 'shellRelease');
+		for (const job of [finished, signable]) {
+			expect(job).toBeDefined();
+			await page.goto(`/jobs/${job?.id}${part}`);
+			await expectSound(page, `${part} of ${job?.title}`);
+		}
+		expect(complaints).toEqual([]);
+	});
+}
+
+test('the panels beside a step open, are read, and shut by Escape', async ({
+	context,
+	page,
+	filled: { cookies, jobs }
+}) => {
+	await context.addCookies(cookies);
+	const job = jobs.find(({ summary }) => ['build', 'detail'].includes(summary.phase));
+	await page.goto(`/jobs/${job?.id}/bench`);
+	for (const name of ['How to do it', 'Other']) {
+		await page.getByRole('button', { name, exact: true }).click();
+		const panel = page.getByRole('dialog');
+		await expect(panel).toBeVisible();
+		await expectSound(page, `panel "${name}"`);
+		await page.keyboard.press('Escape');
+		await expect(panel).toBeHidden();
+	}
+});

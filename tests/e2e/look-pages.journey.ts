@@ -1,0 +1,61 @@
+import { expect, test as base, testOnOneServer } from './app';
+import { complaintsOf } from './complaints';
+import { CREW, openDemoShop } from './demo-shop';
+import { expectSound } from './page-checks';
+import { signInByName } from './seeded-shop';
+
+const test = testOnOneServer(async (app) => {
+	await openDemoShop(app);
+	return signInByName(app, CREW.supervisor);
+});
+
+const PAGES = [
+	'/board',
+	'/board?status=all&sort=name',
+	'/patterns',
+	'/patterns/new',
+	'/patterns/demo-relief-panel',
+	'/materials',
+	'/materials/new',
+	'/materials/demo-paste-wax',
+	'/jobs/new',
+	'/jobs/new?pattern=demo-relief-panel',
+	'/read',
+	'/read?q=tack',
+	'/read/steps/tack-test',
+	'/read/briefings/isocyanates',
+	'/read/troubles/bubbles',
+	'/people',
+	'/shop',
+	'/gallery',
+	'/sign-in',
+	'/sign-out'
+];
+
+for (const path of PAGES) {
+	test(`${path} can be read by everybody, on every screen`, async ({ context, page, filled }) => {
+		await context.addCookies(filled);
+		const complaints = complaintsOf(page);
+		const answer = await page.goto(path);
+		expect(answer?.status()).toBe(200);
+		await expectSound(page, path);
+		expect(complaints).toEqual([]);
+	});
+}
+
+test('a page that is not there says so, readably', async ({ context, page, filled }) => {
+	await context.addCookies(filled);
+	const answer = await page.goto('/no-such-page');
+	expect(answer?.status()).toBe(404);
+	await expectSound(page, '/no-such-page');
+});
+
+base('start and setup can be read by everybody, on every screen', async ({ page }) => {
+	const complaints = complaintsOf(page);
+	for (const path of ['/start', '/setup']) {
+		await page.goto(path);
+		await expect(page).toHaveURL(new RegExp(`${path}$`));
+		await expectSound(page, path);
+	}
+	expect(complaints).toEqual([]);
+});

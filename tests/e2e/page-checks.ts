@@ -1,0 +1,47 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const HEIGHT = 900;
+
+/** Violations of WCAG 2.2 AA that a machine can see, one line for each rule and place. */
+async function violations(page: Page): Promise<string[]> {
+	// One frame only, so the mode that needs no second window is enough.
+	const { violations: found } = await new AxeBuilder({ page })
+		.withTags(TAGS)
+		.setLegacyMode()
+		.analyze();
+	return found.flatMap(({ id, help, nodes }) =>
+		nodes.slice(0, 3).map(({ target, html }) => `${id}: ${help}: ${target.join(' ')} ${html}`)
+	);
+}
+
+/** By how many CSS pixels the page is wider than the screen, and what sticks out. */
+function overflow(page: Page): Promise<string[]> {
+	return page.evaluate(() => {
+		const { scrollingElement } = document;
+		const room = scrollingElement?.clientWidth ?? 0;
+		if ((scrollingElement?.scrollWidth ?? 0) <= room) return [];
+		return [...document.querySelectorAll('main *, header *, footer *')]
+			.filter((element) => element.getBoundingClientRect().right > room + 1)
+			.slice(0, 4)
+			.map((element) => `${element.tagName}.${element.className}`.slice(0, 80))
+			.concat(`${scrollingElement?.scrollWidth} px wide on ${room} px`);
+	});
+}
+
+/** Looks at the page in view on a phone and on a desk, light and dark. Nothing may stick out. */
+export async function expectSound(page: Page, name: string): Promise<void> {
+	await expect(page.locator('main')).toBeVisible();
+	for (const width of [1440, 390]) {
+		await page.setViewportSize({ width, height: HEIGHT });
+		for (const colorScheme of ['light', 'dark'] as const) {
+			await page.emulateMedia({ colorScheme });
+			const found = await violations(page);
+			expect.soft(found, `${name}, ${width} px, ${colorScheme}`).toEqual([]);
+		}
+		expect.soft(await overflow(page), `${name} at ${width} px`).toEqual([]);
+	}
+	await page.setViewportSize({ width: 320, height: HEIGHT });
+	expect.soft(await overflow(page), `${name} at 320 px`).toEqual([]);
+}

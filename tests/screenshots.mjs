@@ -1,0 +1,152 @@
+// `npm run shots -- <folder> [words]`: pictures of every page of the built app with the demo shop, on
+// three screens, light and dark, for looking at. With "readme" as words: the pictures of the README.
+import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { chromium } from '@playwright/test';
+import { findChromium } from '../scripts/find-chromium.mjs';
+import { root } from '../scripts/run.mjs';
+
+const SCREENS = [
+	['phone', 390, 844],
+	['tablet', 820, 1180],
+	['desk', 1440, 900]
+];
+const SUPERVISOR = { name: 'Tendai Brzoska', pin: '274918' };
+
+/** Starts the built app on a free port with an empty data folder. */
+async function startApp() {
+	const folder = mkdtempSync(join(tmpdir(), 'glovewright-shots-'));
+	const child = spawn(process.execPath, [join(root, 'scripts/serve.mjs')], {
+		env: { ...process.env, PORT: '0', HOST: 'localhost', GLOVEWRIGHT_DATA: join(folder, 'data') },
+		stdio: ['ignore', 'pipe', 'inherit']
+	});
+	const url = await new Promise((resolve, reject) => {
+		child.stdout.on('data', (said) => {
+			const found = /running at (\S+)/.exec(String(said));
+			if (found) resolve(found[1]);
+		});
+		child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
+	});
+	const stop = () =>
+		new Promise((resolve) => {
+			child.once('exit', () => resolve(rmSync(folder, { recursive: true, force: true })));
+			child.kill('SIGTERM');
+		});
+	return { url, stop };
+}
+
+/** Every page worth a look, by name; those of molds in the state that shows most. */
+function pagesOf(jobs) {
+	const find = (words) => jobs.find(({ title, summary }) => words(summary, title))?.id ?? '';
+	const coating = find(({ phase, trouble }) => phase === 'build' && !trouble);
+	const asking = find(({ phase }) => phase === 'shellRelease');
+	const inTrouble = find(({ trouble }) => trouble !== null);
+	const finished = find(({ status }) => status === 'handed over');
+	const curing = find(({ phase }) => phase === 'gloveCure');
+	const shelling = find(({ phase }) => phase === 'shell');
+	return [
+		['sign-in', '/sign-in'],
+		['board', '/board'],
+		['patterns', '/patterns'],
+		['pattern', '/patterns/demo-relief-panel'],
+		['pattern-new', '/patterns/new'],
+		['materials', '/materials'],
+		['material-new', '/materials/new'],
+		['plan-new', '/jobs/new?pattern=demo-relief-panel'],
+		['mold', `/jobs/${asking}`],
+		['plan', `/jobs/${finished}/plan`],
+		['bench-coat', `/jobs/${coating}/bench`],
+		['bench-cure', `/jobs/${curing}/bench`],
+		['bench-shell', `/jobs/${shelling}/bench`],
+		['bench-trouble', `/jobs/${inTrouble}/bench`],
+		['sign', `/jobs/${asking}/sign`],
+		['record', `/jobs/${finished}/record`],
+		['read', '/read'],
+		['read-step', '/read/steps/tack-test'],
+		['people', '/people'],
+		['shop', '/shop']
+	];
+}
+
+/** Name, screen and light of the README's pictures: what is seen without scrolling. */
+const README = [
+	['plan-new', 'desk', 'light'],
+	['bench-coat', 'tablet', 'light'],
+	['bench-shell', 'phone', 'dark'],
+	['sign', 'desk', 'light'],
+	['board', 'desk', 'light'],
+	['record', 'desk', 'light']
+];
+
+async function shoot(browser, { url, cookies, pages, folder, wanted }) {
+	for (const [screen, width, height] of SCREENS) {
+		for (const light of ['light', 'dark']) {
+			const context = await browser.newContext({
+				baseURL: url,
+				viewport: { width, height },
+				colorScheme: light,
+				reducedMotion: 'reduce',
+				locale: 'en-US',
+				timezoneId: 'America/Chicago'
+			});
+			await context.addCookies(cookies);
+			const page = await context.newPage();
+			for (const [name, path] of pages) {
+				if (!wanted(name, screen, light)) continue;
+				await page.goto(path);
+				await page.evaluate(() => document.fonts.ready);
+				const isReadme = folder.isReadme;
+				const file = isReadme ? `${name}.png` : `${name}-${screen}-${light}.png`;
+				await page.screenshot({ path: join(folder.path, file), fullPage: !isReadme });
+				console.log(file);
+			}
+			await context.close();
+		}
+	}
+}
+
+async function main([path, words = '']) {
+	if (!path) throw new Error('name a folder: npm run shots -- <folder> [words]');
+	const isReadme = words === 'readme';
+	mkdirSync(path, { recursive: true });
+	const { url, stop } = await startApp();
+	const browser = await chromium.launch({
+		executablePath: findChromium() ?? undefined,
+		args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking']
+	});
+	try {
+		await fetch(`${url}/start`, {
+			method: 'POST',
+			headers: { origin: url, 'content-type': 'application/x-www-form-urlencoded' },
+			redirect: 'manual'
+		});
+		const { people } = await (await fetch(`${url}/api/session`)).json();
+		const personId = people.find(({ name }) => name === SUPERVISOR.name)?.id;
+		const signedIn = await fetch(`${url}/api/session`, {
+			method: 'POST',
+			headers: { 'content-type': 'application/json' },
+			body: JSON.stringify({ personId, pin: SUPERVISOR.pin })
+		});
+		const cookie = signedIn.headers.getSetCookie()[0]?.split(';')[0] ?? '';
+		const [name = '', value = ''] = cookie.split('=');
+		const { jobs } = await (await fetch(`${url}/api/jobs`, { headers: { cookie } })).json();
+		await shoot(browser, {
+			url,
+			cookies: [{ url, name, value }],
+			pages: pagesOf(jobs),
+			folder: { path, isReadme },
+			wanted: (...shot) =>
+				isReadme
+					? README.some((each) => each.every((word, i) => word === shot[i]))
+					: shot.join('-').includes(words)
+		});
+	} finally {
+		await browser.close();
+		await stop();
+	}
+}
+
+await main(process.argv.slice(2));
