@@ -120,7 +120,10 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 				lastTest = null;
 				break;
 			case 'tack.tested':
-				if (event.result !== 'wet') lastTest = event;
+				if (event.result === 'almost tack-free') lastTest = event;
+				break;
+			case 'surface.abraded':
+				lastTest = event;
 				break;
 			case 'glove.tested':
 				if (

@@ -65,13 +65,16 @@ function endedBy(
 		}
 		case 'tack.tested': {
 			const coat = coatAtWork(c);
-			const isPassed = event.result !== 'wet' && after.tackPassed && !c.tackPassed;
+			const isLast = c.coatIndex + 1 >= c.coats.length;
+			const isPassed = event.result === 'hard' ? isLast : after.tackPassed && !c.tackPassed;
 			if (!coat || !isPassed || c.laidG === 0) return null;
 			return wait(
 				`${coat.title}: fingertip test`,
 				c.finishedAt,
 				coat.tackTestS,
-				coat.windowClosesS
+				c.finishedAt && c.windowClosesAt
+					? secondsBetween(c.finishedAt, c.windowClosesAt)
+					: coat.windowClosesS
 			);
 		}
 		case 'glove.tested':

@@ -57,22 +57,33 @@ export function cupApplied(c: ProcessContext, e: ProcessEvent): Change {
 	const massG = Object.values(c.cup?.massesG ?? {}).reduce((sum, part) => sum + part, 0);
 	const workedS = c.cup?.mixedAt ? secondsBetween(c.cup.mixedAt, e.at) : 0;
 	const limitS = batch ? batch.workingS : Infinity;
+	const bare = c.phase === 'shell' || c.laidG === 0;
+	const closedS =
+		bare && !c.abraded && c.windowClosesAt !== null ? secondsBetween(c.windowClosesAt, e.at) : 0;
+	const faults = [
+		...(closedS > 0
+			? [
+					`A cup mixed inside the recoat window was laid ${Math.ceil(closedS / 60)} min after it had closed.`
+				]
+			: []),
+		...(workedS > limitS
+			? [
+					`A cup was laid ${Math.ceil(workedS / 60)} min after mixing; its working time is ${Math.floor(limitS / 60)} min.`
+				]
+			: [])
+	];
 	return {
 		cup: null,
+		laidAt: e.at,
 		laidG: c.laidG + massG,
 		cupsLaid: c.cupsLaid + 1,
 		...(c.phase === 'shell' && batch
 			? { finishedAt: e.at, windowClosesAt: addSeconds(e.at, batch.windowClosesS), abraded: false }
 			: {}),
-		...(workedS > limitS
-			? {
-					deviations: deviation(
-						c,
-						e,
-						`A cup was laid ${Math.ceil(workedS / 60)} min after mixing; its working time is ${Math.floor(limitS / 60)} min.`
-					)
-				}
-			: {})
+		deviations: faults.reduce(
+			(deviations, what) => deviation({ ...c, deviations }, e, what),
+			c.deviations
+		)
 	};
 }
 
@@ -80,7 +91,8 @@ export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Ch
 	const coat = coatAtWork(c);
 	return {
 		finishedAt: e.at,
-		windowClosesAt: coat ? addSeconds(e.at, coat.windowClosesS) : null,
+		// The material cures from when it was laid, whenever the end of the coat is entered.
+		windowClosesAt: coat ? addSeconds(c.laidAt ?? e.at, coat.windowClosesS) : null,
 		tackPassed: false,
 		abraded: false,
 		...(e.shortReason
@@ -94,12 +106,13 @@ export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {
 }
 
 /** A passed test: notes one that came far too early to be believed unseen. */
-export function tackFound(c: ProcessContext, e: ProcessEvent): Change {
-	const coat = coatAtWork(c);
+export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change {
+	const coat = c.laidG > 0 ? coatAtWork(c) : (c.coats[c.coatIndex - 1] ?? null);
 	const tookS = c.finishedAt ? secondsBetween(c.finishedAt, e.at) : 0;
 	const early = coat !== null && c.finishedAt !== null && tookS < EARLY_FRACTION * coat.tackTestS;
 	return {
-		tackPassed: true,
+		// A hard last coat may be measured; a coat added to it needs a print, or abrading.
+		tackPassed: e.result === 'almost tack-free',
 		...(early
 			? {
 					deviations: deviation(
@@ -129,9 +142,6 @@ export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Chang
 		laidG: 0,
 		cupsLaid: 0,
 		cup: null,
-		abraded: false,
-		finishedAt: e.at,
-		windowClosesAt: round ? addSeconds(e.at, round.windowClosesS) : null,
 		...(e.shortReason
 			? { deviations: deviation(c, e, `${round?.title ?? 'Shell'} stayed short: ${e.shortReason}`) }
 			: {})
@@ -314,6 +324,11 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 	};
 }
 
+/** The first round lies on the waxed glove, which has no window. */
+function belowRound(c: ProcessContext): string | null {
+	return c.roundIndex === 0 ? null : c.windowClosesAt;
+}
+
 export function redoCoat(c: ProcessContext): Change {
 	return {
 		trouble: null,
@@ -321,7 +336,7 @@ export function redoCoat(c: ProcessContext): Change {
 		laidG: 0,
 		cupsLaid: 0,
 		tackPassed: false,
-		windowClosesAt: c.phase === 'shell' ? c.windowClosesAt : c.belowClosesAt
+		windowClosesAt: c.phase !== 'shell' ? c.belowClosesAt : belowRound(c)
 	};
 }
 

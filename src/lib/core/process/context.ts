@@ -48,6 +48,8 @@ export interface ProcessContext {
 	/** Laid of the coat or round at work. */
 	laidG: number;
 	cupsLaid: number;
+	/** When the last cup was laid. */
+	laidAt: string | null;
 	/** When the coat or round before the one at work was finished, and its window. */
 	finishedAt: string | null;
 	windowClosesAt: string | null;
@@ -87,6 +89,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		cup: null,
 		laidG: 0,
 		cupsLaid: 0,
+		laidAt: null,
 		finishedAt: null,
 		windowClosesAt: null,
 		belowClosesAt: null,

@@ -35,6 +35,14 @@ function destination(event: ProcessEvent): string | null {
 	return event.type === 'trouble.mended' ? event.wayBack : null;
 }
 
+/** A supervisor's order to go on from `to` covers one abrading, not every later one. */
+function isOpenOrder({ sentBack, deviations }: ProcessContext, to: PhaseId): boolean {
+	if (sentBack?.to !== to) return false;
+	return !deviations.some(
+		({ decided }) => decided?.by === sentBack.by && decided.at === sentBack.at
+	);
+}
+
 type Finding = 'wet' | 'open' | 'closed';
 
 /**
@@ -81,7 +89,7 @@ export const base = setup({
 		moreCoats: ({ context }) => context.coatIndex + 1 < context.coats.length,
 		lastRoundDone: ({ context }) => context.roundIndex >= context.rounds.length,
 		obeysAndOrdered: ({ context, event }, { rules, to }: { rules: RuleName[]; to: PhaseId }) =>
-			holdAll(rules, context, event) && context.sentBack?.to === to,
+			holdAll(rules, context, event) && isOpenOrder(context, to),
 		obeysAndThick: ({ context, event }, { rules }: { rules: RuleName[] }) =>
 			holdAll(rules, context, event) &&
 			Math.min(...only(event, 'thickness.measured').points.map((p) => p.thicknessMm)) >=
@@ -130,7 +138,7 @@ export const base = setup({
 		),
 		noteNotBrushed: assign(({ context, event }) => change.notBrushedBack(context, event)),
 		noteWet: assign({ tackPassed: false }),
-		noteTack: assign(({ context, event }) => change.tackFound(context, event)),
+		noteTack: assign(({ context, event }) => change.tackFound(context, only(event, 'tack.tested'))),
 		nextCoat: assign(({ context }) => change.nextCoat(context)),
 		nextRound: assign(({ context, event }) =>
 			change.nextRound(context, only(event, 'coat.finished'))
@@ -163,6 +171,8 @@ export const base = setup({
 		redoCoat: assign(({ context, event }) => ({ ...change.redoCoat(context), lastAt: event.at })),
 		goBack: assign(({ context, event }, { to }: { to: PhaseId }) => ({
 			...change.backTo(context, to),
+			// Begun anew from further back: what a supervisor had ordered does not count for it.
+			sentBack: null,
 			lastAt: event.at
 		})),
 		pause: assign(({ event }) => ({
