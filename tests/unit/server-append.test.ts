@@ -9,6 +9,8 @@ import { readEvents } from '../../src/lib/server/event-rows';
 import { isDamaged } from '../../src/lib/server/job-file';
 import { createJob, findJob, getJob, listJobs } from '../../src/lib/server/jobs.repository';
 import { onAppended } from '../../src/lib/server/live';
+import { addPerson } from '../../src/lib/server/people.repository';
+import { exportRecord } from '../../src/lib/server/record';
 import { handPlan } from '../fixtures/plan';
 import { actsOf, AT, CREW, storedJob, tempFolder, testStore } from '../fixtures/server-store';
 
@@ -48,6 +50,32 @@ test('the same act twice is one event', async () => {
 	expect(once.status).toBe('appended');
 	expect(twice).toEqual({ ...once, status: 'duplicate' });
 	expect(await readEvents(db, first.jobId)).toHaveLength(2);
+});
+
+test('an act typed anew under the same id does not pass for the one that was written', async () => {
+	const { db, first } = await openedJob();
+	await appendEvent(db, first);
+	const humidityPct = 61;
+	const anew = { ...first, event: { ...first.event, humidityPct } as typeof first.event };
+	expect(await appendEvent(db, anew)).toEqual({ status: 'conflict', headSeq: 2 });
+	const later = { ...first, event: { ...first.event, at: first.recordedAt } };
+	expect(await appendEvent(db, later)).toMatchObject({ status: 'duplicate' });
+});
+
+test('after harm to somebody, only one who may sign says that work goes on', async () => {
+	const { db, jobId } = await openedJob();
+	const crew = { pin: '2468', name: 'Invented' } as const;
+	const helper = await addPerson(db, { ...crew, role: 'apprentice' });
+	const head = await addPerson(db, { ...crew, role: 'supervisor' });
+	const reported = { type: 'trouble.reported', trouble: 'skin-contact', note: 'wrist' };
+	await postAct(db, { jobId, id: 'harm', seq: 2, by: CREW.worker, event: reported });
+	const mended = { type: 'trouble.mended', how: 'washed, looked at', wayBack: 'resume' };
+	const act = { jobId, id: 'mended', seq: 3, event: mended };
+	expect(await postAct(db, { ...act, by: helper.id })).toMatchObject({
+		status: 'refused',
+		reason: expect.stringMatching(/a supervisor/)
+	});
+	expect(await postAct(db, { ...act, by: head.id })).toMatchObject({ status: 'appended' });
 });
 
 test('an act sent twice at the same moment is one event', async () => {
@@ -229,4 +257,20 @@ test('a damaged job is shown as damaged, takes no more acts and hides no other j
 	expect(await appendEvent(fresh, next)).toMatchObject({
 		reason: expect.stringMatching(/damaged/)
 	});
+});
+
+test('an entry that no longer is JSON damages its own job, and no other', async () => {
+	const file = join(tempFolder(), 'shop.db');
+	const db = await testStore(file);
+	await storedJob(db, 'pattern', 'job-broken');
+	await storedJob(db, 'pattern', 'job-whole');
+	await sql`drop trigger event_no_update`.execute(db);
+	await sql`update event set event = '{' where job_id = 'job-broken' and seq = 3`.execute(db);
+	const fresh = await testStore(file);
+	const lines = await listJobs(fresh);
+	expect(lines.map(({ id, damage }) => [id, damage]).sort()).toEqual([
+		['job-broken', expect.stringMatching(/no longer be read/)],
+		['job-whole', null]
+	]);
+	await expect(exportRecord(fresh, 'job-broken', AT)).rejects.toThrow(/no longer be read/);
 });

@@ -1,12 +1,15 @@
+import { canonicalJson } from '$lib/core/log/canonical';
 import { sealEvent } from '$lib/core/log/chain';
 import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/process/events';
-import { advance } from '$lib/core/process/job';
+import { advance, contextOf } from '$lib/core/process/job';
+import { TROUBLES } from '$lib/core/process/troubles';
 import type { Db } from './database';
 import { isWellFormed } from './well-formed';
 import { insertEvent, type StoredEvent } from './event-rows';
 import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
 import { isDamaged, type JobFile } from './job-file';
 import { publishAppended } from './live';
+import { getPerson, maySign } from './people.repository';
 
 export interface Append {
 	jobId: string;
@@ -85,7 +88,7 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 	if (twin) return { result: twin };
 	if (seq !== job.headSeq + 1) return { result: { status: 'conflict', headSeq: job.headSeq } };
 
-	const objection = objectionTo(append, job);
+	const objection = objectionTo(append, job) ?? (await unfitToMend(trx, event, job));
 	if (objection) return { result: refused(objection) };
 	const step = advance(job.state, { id, seq, event });
 	if (!step.ok) return { result: refused(step.reason, step.allowed) };
@@ -103,15 +106,41 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 }
 
 /** What to answer when the id was used before. */
-async function twinOf(trx: Db, job: JobFile, { id, event }: Append): Promise<AppendResult | null> {
+async function twinOf(
+	trx: Db,
+	job: JobFile,
+	{ id, seq, event }: Append
+): Promise<AppendResult | null> {
 	const stored = job.log.find((s) => s.id === id);
 	if (stored) {
-		return stored.event.type === event.type && stored.event.by === event.by
-			? { status: 'duplicate', stored }
+		if (isSameAct(stored.event, event)) return { status: 'duplicate', stored };
+		// Typed anew after an answer that was lost: whoever sent it must see what stands already.
+		return seq === stored.seq
+			? { status: 'conflict', headSeq: job.headSeq }
 			: refused(`The id ${id} belongs to another act of this job. Send this one under a new id.`);
 	}
 	const other = await trx.selectFrom('event').select('id').where('id', '=', id).executeTakeFirst();
 	return other ? refused(`The id ${id} belongs to an act of another job.`) : null;
+}
+
+/** Sent again it may carry another time; anything else that differs was typed anew. */
+function isSameAct(stored: ProcessEvent, sent: ProcessEvent): boolean {
+	return canonicalJson({ ...stored, at: '' }) === canonicalJson({ ...sent, at: '' });
+}
+
+/** After some troubles a supervisor says that work goes on. The process knows who worked, not who may sign. */
+async function unfitToMend(
+	db: Db,
+	event: ProcessEvent,
+	{ state }: JobFile
+): Promise<string | null> {
+	const { trouble } = contextOf(state);
+	if (event.type !== 'trouble.mended' || !trouble || !TROUBLES[trouble.id].needsAnother)
+		return null;
+	const person = await getPerson(db, event.by);
+	return person && maySign(person)
+		? null
+		: 'After this trouble a supervisor who has not worked on this mold says that work goes on.';
 }
 
 function objectionTo({ event, recordedAt, isSigned }: Append, job: JobFile): string | null {

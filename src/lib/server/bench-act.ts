@@ -34,7 +34,8 @@ export interface NotDone {
 export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	const type = String(form.get('type') ?? '');
 	const seq = Number(form.get('seq'));
-	if (!isEventType(type) || !Number.isInteger(seq)) {
+	const id = String(form.get('id') ?? '').slice(0, 60);
+	if (!isEventType(type) || !Number.isInteger(seq) || id === '') {
 		const refusal = 'The page sent something the bench does not know. Load it again.';
 		return fail(400, notDone({ type, label: type, refusal }, form));
 	}
@@ -53,7 +54,6 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	const errors = fieldErrors(event, fields);
 	if (Object.keys(errors).length > 0) return fail(422, notDone({ type, label, errors }, form));
 
-	const id = String(form.get('id') ?? '').slice(0, 60);
 	const result = await postAct(db, { jobId, id, seq: seq + 1, by, event });
 	switch (result.status) {
 		case 'appended':

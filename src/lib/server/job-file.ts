@@ -54,13 +54,14 @@ export async function readJobFile(
 	const row = await db.selectFrom('job').selectAll().where('id', '=', id).executeTakeFirst();
 	if (!row) return null;
 
-	const log = await readEvents(db, id);
+	const log = await readEvents(db, id).catch(unreadable);
 	const damaged = (damage: string): DamagedJob => ({
 		id,
 		openedAt: row.opened_at,
-		headSeq: log.length,
+		headSeq: log?.length ?? 0,
 		damage
 	});
+	if (!log) return damaged('An entry of the log can no longer be read.');
 	if (sha256Hex(row.plan) !== row.plan_hash) return damaged('The plan does not match its hash.');
 	const chain = verifyChain(log);
 	if (!chain.ok) return damaged(`The log is broken: ${chain.reason}.`);
@@ -85,6 +86,12 @@ export async function readJobFile(
 	};
 	const file = extend(start, log.slice(1));
 	return typeof file === 'string' ? damaged(file) : file;
+}
+
+/** Null for stored text that no longer is JSON; what the store itself says goes on. */
+function unreadable(error: unknown): null {
+	if (error instanceof SyntaxError) return null;
+	throw error;
 }
 
 /** The job with more events on it, or why they do not go on it. */

@@ -16,7 +16,10 @@ export async function exportRecord(db: Db, id: string, at: string): Promise<JobR
 	if (!row) return null;
 
 	const shop = await getShop(db);
-	const events = await readEvents(db, id);
+	const events = await readEvents(db, id).catch((error: unknown) => {
+		if (!(error instanceof SyntaxError)) throw error;
+		throw new DamagedRecord('An entry of the log can no longer be read.');
+	});
 	const unsealed: Omit<JobRecord, 'recordHash'> = {
 		format: 'glovewright.record.1',
 		exportedAt: at,
