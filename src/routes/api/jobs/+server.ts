@@ -1,11 +1,13 @@
 import { json } from '@sveltejs/kit';
 import { planHash } from '$lib/core/plan/plan-hash';
 import { jobSummary } from '$lib/core/process/summary';
+import { mayEdit } from '$lib/screen/form/may-edit';
 import { api, personOf, readJson } from '$lib/server/api';
 import { newJobSchema } from '$lib/server/api-schemas';
 import { now } from '$lib/server/clock';
 import { contentHashes } from '$lib/server/content-hashes';
 import { createJob, listJobs } from '$lib/server/jobs.repository';
+import { ApiProblem } from '$lib/server/problem';
 import { acceptablePlan } from '$lib/server/plan-or-problem';
 
 export const GET = api(async ({ locals }) => {
@@ -23,6 +25,13 @@ export const GET = api(async ({ locals }) => {
 });
 
 export const POST = api(async ({ locals, request }) => {
+	if (!mayEdit(locals.person)) {
+		throw new ApiProblem({
+			status: 403,
+			code: 'may-not-accept',
+			detail: 'A plan is accepted by a mold maker, a supervisor or the owner.'
+		});
+	}
 	const { id: wanted, inputs, planHash: seen } = await readJson(request, newJobSchema);
 	const plan = acceptablePlan(inputs, seen);
 	const id = await createJob(locals.db, {

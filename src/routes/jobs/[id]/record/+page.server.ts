@@ -8,14 +8,14 @@ import { jobSummary } from '$lib/core/process/summary';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { now } from '$lib/server/clock';
 import { briefings, caution } from '$lib/server/content';
-import { isDamaged, type JobFile } from '$lib/server/job-file';
+import { isDamaged, readJobFile, type JobFile } from '$lib/server/job-file';
 import { namesById } from '$lib/server/job-or-error';
-import { findJob } from '$lib/server/jobs.repository';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	depends(`job:${params.id}`);
-	const job = await findJob(locals.db, params.id);
+	// Read from the store, not from what is kept in memory: the page says whether the record is whole.
+	const job = await readJobFile(locals.db, params.id);
 	if (!job) error(404, 'There is no such mold in this shop. The board lists them all.');
 	const shared = {
 		jobId: job.id,
