@@ -1,3 +1,4 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
 import type { Reporter, TestModule } from 'vitest/node';
 import type { OutsideRow } from './outside-case';
 
@@ -13,12 +14,11 @@ function deviation({ expected, got, unit }: OutsideRow): string {
 		: `${((100 * off) / Math.abs(expected)).toFixed(3)} %`;
 }
 
-/** A Markdown table of all outside cases, so that it can be pasted into the README as it is. */
+/** A Markdown table of all outside cases, as `docs/outside-checks.md` carries it. */
 export function markdownTable(rows: OutsideRow[]): string {
 	const lines = rows.map((row) => {
-		const passed = Math.abs(row.got - row.expected) <= row.tolerance * (1 + 1e-9) + 1e-12;
 		const cells = [row.what, row.source, row.unit, short(row.expected), short(row.got)];
-		return `| ${[...cells, deviation(row), passed ? 'ok' : 'OFF'].join(' | ')} |`;
+		return `| ${[...cells, deviation(row), isOk(row) ? 'ok' : 'OFF'].join(' | ')} |`;
 	});
 	return [
 		'| what | source | unit | expected | got | deviation | |',
@@ -27,14 +27,95 @@ export function markdownTable(rows: OutsideRow[]): string {
 	].join('\n');
 }
 
-/** Vitest reporter: prints the table of outside checks after the run. */
+const isOk = ({ expected, got, tolerance }: OutsideRow): boolean =>
+	Math.abs(got - expected) <= tolerance * (1 + 1e-9) + 1e-12;
+
+const MARKS = [
+	'published',
+	'a second library',
+	'worked by hand',
+	'from memory',
+	'common practice'
+] as const;
+
+/** What a row rests on, by how its source is marked. */
+function markOf({ source }: OutsideRow): (typeof MARKS)[number] {
+	if (/common practice/i.test(source)) return 'common practice';
+	if (/from memory/i.test(source)) return 'from memory';
+	if (/librar|psychrolib|R package/i.test(source)) return 'a second library';
+	const isByHand =
+		/by hand|worked separately|worked with|any text|geometry|statics|added|closed form/i;
+	return isByHand.test(source) ? 'worked by hand' : 'published';
+}
+
+/** Cases, and the largest share of its tolerance that any of them uses, for each source. */
+export function sourceSummary(rows: readonly OutsideRow[]): string {
+	const sources = [...new Set(rows.map(({ source }) => source))].sort((a, b) => a.localeCompare(b));
+	const lines = sources.map((source) => {
+		const mine = rows.filter((row) => row.source === source);
+		const ok = mine.filter(isOk).length;
+		const used = Math.max(
+			...mine.map(({ got, expected, tolerance }) =>
+				tolerance > 0 ? Math.abs(got - expected) / tolerance : 0
+			)
+		);
+		return `| ${source} | ${mine.length} | ${ok} | ${Math.round(100 * used)} % |`;
+	});
+	return [
+		'| source | cases | agree | most of its tolerance used |',
+		'|---|---|---|---|',
+		...lines
+	].join('\n');
+}
+
+/** The closing line: cases, sources, and how many rest on memory or on common practice. */
+export function closingLine(rows: readonly OutsideRow[]): string {
+	const count = (mark: ReturnType<typeof markOf>) =>
+		rows.filter((row) => markOf(row) === mark).length;
+	const sources = new Set(rows.map(({ source }) => source)).size;
+	const off = rows.filter((row) => !isOk(row)).length;
+	return (
+		`${rows.length} outside checks from ${sources} cited sources: ${rows.length - off} agree, ${off} do not; ` +
+		`${counts.join(', ')}.`
+	);
+}
+
+function page(rows: OutsideRow[]): string {
+	return [
+		'# Outside checks',
+		'',
+		'Numbers of ours against numbers that nobody here wrote. Written by `npm run outside -- --write`; not edited by hand.',
+		'',
+		closingLine(rows),
+		'',
+		'## By source',
+		'',
+		sourceSummary(rows),
+		'',
+		'## Every case',
+		'',
+		markdownTable(rows),
+		''
+	].join('\n');
+}
+
+const PAGE = 'docs/outside-checks.md';
+
+/** Vitest reporter: prints the table of outside checks after the run, and writes it when asked to. */
 export default class OutsideTable implements Reporter {
 	onTestRunEnd(modules: readonly TestModule[]): void {
-		const rows = modules.flatMap((module) =>
-			[...module.children.allTests()].flatMap((test) => test.meta().outside ?? [])
-		);
-		const sources = new Set(rows.map((row) => row.source));
+		const rows = modules
+			.toSorted((a, b) => a.moduleId.localeCompare(b.moduleId))
+			.flatMap((module) =>
+				[...module.children.allTests()].flatMap((test) => test.meta().outside ?? [])
+			);
 		console.log(`\n${markdownTable(rows)}\n`);
-		console.log(`${rows.length} outside checks from ${sources.size} cited sources`);
+		if (process.env.GLOVEWRIGHT_OUTSIDE_WRITE) {
+			console.log(`${sourceSummary(rows)}\n`);
+			mkdirSync('docs', { recursive: true });
+			writeFileSync(PAGE, page(rows));
+			console.log(`Written: ${PAGE}`);
+		}
+		console.log(closingLine(rows));
 	}
 }

@@ -1,0 +1,17 @@
+/** Wall-clock time of one run, in milliseconds. */
+export function measureMs(run: () => unknown): number {
+	const from = performance.now();
+	run();
+	return performance.now() - from;
+}
+
+/** The middle of the values, or the mean of the two in the middle. */
+export function medianOf(values: readonly number[]): number {
+	const sorted = [...values].sort((a, b) => a - b);
+	const middle = sorted.length / 2;
+	const [low = Number.NaN, high = low] = [
+		sorted[Math.ceil(middle) - 1],
+		sorted[Math.floor(middle)]
+	];
+	return (low + high) / 2;
+}
