@@ -70,8 +70,9 @@ export function sourceSummary(rows: readonly OutsideRow[]): string {
 
 /** The closing line: cases, sources, and how many rest on memory or on common practice. */
 export function closingLine(rows: readonly OutsideRow[]): string {
-	const count = (mark: ReturnType<typeof markOf>) =>
-		rows.filter((row) => markOf(row) === mark).length;
+	const counts = MARKS.map(
+		(mark) => `${rows.filter((row) => markOf(row) === mark).length} ${mark}`
+	);
 	const sources = new Set(rows.map(({ source }) => source)).size;
 	const off = rows.filter((row) => !isOk(row)).length;
 	return (
