@@ -27,17 +27,17 @@ export const LIFT_CAUTION =
 	'A computed limit is for healthy people in good conditions. Anyone who is not sure, hurt or pregnant does not lift; wear safety shoes and keep hands out from under the mold.';
 
 /** Share of the summed limits that a team of 1, 2 or 3 can lift. */
-const TEAMS: readonly [LiftWay, number][] = [
-	['one person', 1],
-	['two people', 2 * (2 / 3)],
-	['three people', 3 * (1 / 2)]
+const TEAMS: readonly { way: LiftWay; people: 1 | 2 | 3; share: number }[] = [
+	{ way: 'one person', people: 1, share: 1 },
+	{ way: 'two people', people: 2, share: 2 / 3 },
+	{ way: 'three people', people: 3, share: 1 / 2 }
 ];
 
 /** Limit of a team when each member alone has the limit `rwlG`, grams. */
 export function teamLimitG({ rwlG, people }: { rwlG: number; people: 1 | 2 | 3 }): number {
 	assertWithin(rwlG, 0, 1e6, 'rwlG');
 	assertWithin(people, 1, 3, 'people');
-	return rwlG * (TEAMS[people - 1]?.[1] ?? 0);
+	return rwlG * people * (TEAMS[people - 1]?.share ?? 0);
 }
 
 const kg = (massG: number): string => `${(massG / 1000).toFixed(1)} kg`;
@@ -71,18 +71,19 @@ export function liftAdvice({
 	if (limit.forbidden.length > 0) {
 		return hoist(`No weight may be lifted this way: ${limit.forbidden.join(', ')}.`);
 	}
-	const team = TEAMS.find(([, share]) => massG <= limit.rwlG * share);
+	const limitOf = (people: 1 | 2 | 3) => teamLimitG({ rwlG: limit.rwlG, people });
+	const team = TEAMS.find(({ people }) => massG <= limitOf(people));
 	if (!team) {
 		return hoist(
-			`${kg(massG)} is above the ${kg(limit.rwlG * 1.5)} that three people can lift this way.`
+			`${kg(massG)} is above the ${kg(limitOf(3))} that three people can lift this way.`
 		);
 	}
-	const limitG = limit.rwlG * team[1];
+	const limitG = limitOf(team.people);
 	return {
-		way: team[0],
+		way: team.way,
 		index,
 		limitG,
-		reason: `${kg(massG)} is within the ${kg(limitG)} for ${team[0]} lifting this way.`,
+		reason: `${kg(massG)} is within the ${kg(limitG)} for ${team.way} lifting this way.`,
 		caution: LIFT_CAUTION
 	};
 }

@@ -6,6 +6,7 @@ import { readableSplitLaw } from '../laws/readable-split';
 import { roundTo } from '../quantity/rounding';
 import type { Sheet } from '../materials/sheet';
 import { partFractions, splitCup, toleranceOf, type SplitCup } from './cup-parts';
+import { DEFAULTS } from './defaults';
 import { largestCup } from './largest-cup';
 import type { Cup } from './plan';
 import { PlanError } from './plan-error';
@@ -73,6 +74,8 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 			constant('m_brush', 'left in a brush (common practice, no source)', BRUSH_LOSS_G, 'g'),
 			entered('d', 'smallest step of the scale', shop.scaleReadabilityG, 'g')
 		],
+		low: Math.max(0, massG - 2 * DEFAULTS.spreadFraction.value * laidG),
+		high: massG + 2 * DEFAULTS.spreadFraction.value * laidG,
 		note: 'Rounded up to what the scale shows in every cup, on ratio.'
 	});
 	const fractions = partFractions(sheet);

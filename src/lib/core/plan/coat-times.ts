@@ -31,6 +31,7 @@ export function coatTimes(
 		sheet: sheet.tackFree,
 		fallback: 'tackFreeS',
 		temperatureC,
+		spreadK: draft.inputs.shop.roomSpreadK,
 		safe: 'later'
 	});
 	const tackTestS = traced(draft, `${path}.tackTestS`, {
@@ -39,6 +40,7 @@ export function coatTimes(
 		unit: 's',
 		law: tack.law,
 		inputs: tack.inputs,
+		...tack.range,
 		note: 'When to try; the fingertip decides.'
 	});
 	const times = DEFAULTS.recoatTimes.value;
@@ -53,6 +55,7 @@ export function coatTimes(
 		sheet: sheet.recoatCloses ?? { timeS: opens.timeS * times, atC: opens.atC },
 		fallback: 'demoldS',
 		temperatureC,
+		spreadK: draft.inputs.shop.roomSpreadK,
 		safe: 'sooner'
 	});
 	const windowClosesS = traced(draft, `${path}.windowClosesS`, {
@@ -60,7 +63,8 @@ export function coatTimes(
 		value: closes.timeS,
 		unit: 's',
 		law: closes.law,
-		inputs: closes.inputs
+		inputs: closes.inputs,
+		...closes.range
 	});
 	if (windowClosesS <= tackTestS) {
 		warn(

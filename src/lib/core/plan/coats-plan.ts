@@ -1,7 +1,9 @@
 import { coatProfileLaw } from '../laws/coat-profile';
 import { coatVolumeLaw, coatVolumesMl } from '../laws/coat-volume';
-import { flangeVolumeMl } from '../laws/flange';
+import { filletVolumeMl, flangeVolumeMl } from '../laws/flange';
+import { combinedFraction } from '../laws/order-quantity';
 import type { FramePlan } from './frame-plan';
+import { DEFAULTS, defaultInput } from './defaults';
 import type { GloveBuild } from './glove-build';
 import { batchPlan } from './batch-plan';
 import { coatTimes } from './coat-times';
@@ -72,7 +74,10 @@ export function coatsPlan(draft: Draft, build: GloveBuild, frame: FramePlan): Co
 	return { coats, paceS, gloveMl: volumes.reduce((sum, ml) => sum + ml, 0), gloveG };
 }
 
-/** Volume of each coat on pattern and flange: each lies on the ones below it. */
+/**
+ * Volume of each coat on pattern and flange, with the fillet that brushing leaves along the foot, as
+ * round as the glove is thick: each coat lies on the ones below it.
+ */
 function gloveVolumesMl(
 	draft: Draft,
 	thicknessesMm: readonly number[],
@@ -83,13 +88,19 @@ function gloveVolumesMl(
 	let belowMl = 0;
 	return thicknessesMm.map((thicknessMm, index) => {
 		totalMm += thicknessMm;
-		const uptoMl = flangeVolumeMl({
+		const filletMl = filletVolumeMl({
+			lengthMm: draft.surface.footLengthMm,
+			radiusMm: totalMm,
+			turnDeg: 90
+		});
+		const onFlangeMl = flangeVolumeMl({
 			outerAreaCm2: frame.insideAreaCm2,
 			footAreaCm2: draft.surface.footprintCm2,
 			footPerimeterMm: draft.surface.footLengthMm,
 			coatThicknessMm: totalMm,
 			flangeThicknessMm: totalMm
 		});
+		const uptoMl = filletMl + onFlangeMl;
 		const flangeMl = Math.max(0, uptoMl - belowMl);
 		belowMl = uptoMl;
 		return Math.max(0, onPattern[index] ?? 0) + flangeMl;
@@ -117,6 +128,8 @@ function traceCoat(
 	}
 ): void {
 	const { path, title, kind, thicknessMm, volumeMl, build } = given;
+	const thicknessSpread = 2 * DEFAULTS.spreadFraction.value;
+	const spread = 2 * combinedFraction([DEFAULTS.spreadFraction.value, DEFAULTS.areaSpread.value]);
 	traced(draft, `${path}.thicknessMm`, {
 		label: `${title}: thickness`,
 		value: thicknessMm,
@@ -126,6 +139,8 @@ function traceCoat(
 			computed('T', 'glove', build.thicknessMm, 'mm', 'glove.thicknessMm'),
 			computed('n', 'build coats', build.buildMm.length, 'count')
 		],
+		low: thicknessMm * (1 - thicknessSpread),
+		high: thicknessMm * (1 + thicknessSpread),
 		note: 'Rounded to 0.1 mm; check with a pin gauge, a brush leaves about ± 10 %.'
 	});
 	traced(draft, `${path}.volumeMl`, {
@@ -144,9 +159,17 @@ function traceCoat(
 				draft.figures['surface.flangeAreaCm2']?.value ?? 0,
 				'cm2',
 				'surface.flangeAreaCm2'
-			)
+			),
+			computed(
+				'L',
+				'foot, with a fillet as round as the glove is thick',
+				draft.surface.footLengthMm,
+				'mm'
+			),
+			defaultInput('u_t', 'spreadFraction'),
+			defaultInput('u_A', 'areaSpread')
 		],
-		low: volumeMl * 0.8,
-		high: volumeMl * 1.2
+		low: volumeMl * (1 - spread),
+		high: volumeMl * (1 + spread)
 	});
 }

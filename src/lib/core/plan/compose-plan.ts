@@ -70,6 +70,7 @@ export function composePlan(draft: Draft): Plan {
 			sheet: materials.sealer?.dry,
 			fallback: 'filmDryS',
 			temperatureC,
+			spreadK: inputs.shop.roomSpreadK,
 			safe: 'later'
 		}).timeS,
 		coats,

@@ -23,6 +23,7 @@ export function curePlan(draft: Draft): CurePlan {
 			sheet: sheet.demold,
 			fallback,
 			temperatureC,
+			spreadK: draft.inputs.shop.roomSpreadK,
 			safe: 'later'
 		});
 		return path === ''
@@ -33,6 +34,7 @@ export function curePlan(draft: Draft): CurePlan {
 					unit: 's',
 					law: cure.law,
 					inputs: cure.inputs,
+					...cure.range,
 					note: 'When to try; the test decides.'
 				});
 	};

@@ -35,6 +35,7 @@ export const DEFAULTS = {
 	shellModulusMPa: entry('stiffness of the shell, MPa', 800, 'count'),
 	deflectionShare: entry('allowed bulge of a shell wall, share of its span', 1 / 500, 'fraction'),
 	spreadFraction: entry('uncertainty of a brushed thickness', 0.1, 'fraction'),
+	areaSpread: entry('uncertainty of a measured area', 0.02, 'fraction'),
 	pourSpread: entry('uncertainty of a poured volume', 0.02, 'fraction'),
 	pourLoss: entry('casting left in cups and spills', 0.05, 'fraction'),
 	moldLifePours: entry('pours before a glove is worn out', 50, 'count'),

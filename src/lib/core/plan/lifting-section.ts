@@ -14,6 +14,7 @@ import {
 	liftingLimit,
 	type LiftingLimit
 } from '../laws/lifting';
+import { NIOSH_METRIC, NIOSH_US } from '../laws/lifting-constants';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
@@ -77,15 +78,20 @@ const horizontalMm = (depthMm: number): number =>
 	);
 
 function limitFor(draft: Draft, depthMm: number): LiftingLimit {
-	const limit = liftingLimit({
-		horizontalMm: horizontalMm(depthMm),
-		originHeightMm: DEFAULTS.benchMm.value,
-		travelMm: TRAVEL_MM,
-		twistDeg: 0,
-		liftsPerMin: LIFTS_PER_MIN,
-		duration: 'up to 1 h',
-		coupling: 'fair'
-	});
+	// One published set for the whole task: that of the units the shop works in.
+	const system = draft.inputs.shop.units === 'US' ? NIOSH_US : NIOSH_METRIC;
+	const limit = liftingLimit(
+		{
+			horizontalMm: horizontalMm(depthMm),
+			originHeightMm: DEFAULTS.benchMm.value,
+			travelMm: TRAVEL_MM,
+			twistDeg: 0,
+			liftsPerMin: LIFTS_PER_MIN,
+			duration: 'up to 1 h',
+			coupling: 'fair'
+		},
+		system
+	);
 	traced(draft, 'lifting.recommendedG', {
 		label: 'Recommended weight limit for one person',
 		value: limit.rwlG,

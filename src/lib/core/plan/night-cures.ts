@@ -1,4 +1,9 @@
-import { equivalentTimeLaw, reachedAfterS, type ProfilePoint } from '../laws/cure-profile';
+import {
+	equivalentTimeLaw,
+	equivalentTimeS,
+	reachedAfterS,
+	type ProfilePoint
+} from '../laws/cure-profile';
 import { cureRateFrom } from '../laws/cure-rate';
 import { roundUpTo } from '../quantity/rounding';
 import type { Sheet } from '../materials/sheet';
@@ -35,7 +40,47 @@ export function throughNights(
 	});
 	return {
 		facts: { ...withGlove, shellCureS: shellS ?? facts.shellCureS },
-		night: { temperatureC: nightC, gloveS, shellS }
+		night: {
+			temperatureC: nightC,
+			gloveS,
+			shellS,
+			gloveShareFraction: shareByThen(draft, facts, nightC)
+		}
+	};
+}
+
+/** How far the glove is cured through the nights when a room as warm as by day would have cured it. */
+function shareByThen(draft: Draft, facts: WorkFacts, nightC: number): number | null {
+	const { build } = draft.inputs.materials;
+	const { at, rate } = cureOf(build);
+	const fromMs = endOfTaskMs(draft, workList(facts), `coat-${facts.coats.coats.length}`);
+	return withinLaw(draft, 'cure', 'Glove by the time of a warm room', () =>
+		traced(draft, 'cure.night.gloveShareFraction', {
+			label: 'Glove: cured so far when a warm room would have done it',
+			value: Math.min(
+				1,
+				equivalentTimeS(nightProfile(draft, fromMs, nightC), facts.gloveCureS, {
+					referenceC: at.atC,
+					rate
+				}) / at.timeS
+			),
+			unit: 'fraction',
+			law: equivalentTimeLaw,
+			inputs: [
+				fromSheet('t_e', 'demold', at.timeS, 's'),
+				entered('T_night', 'room outside the shifts', nightC, 'C')
+			]
+		})
+	);
+}
+
+/** The demold time of a sheet, or common practice's, and its rate. */
+function cureOf({ demold }: Sheet) {
+	const at = demold ?? { timeS: DEFAULTS.demoldS.value, atC: DEFAULTS.referenceC.value };
+	const points = [at, ...(demold?.second ? [demold.second] : [])];
+	return {
+		at,
+		rate: cureRateFrom(points.map(({ timeS, atC }) => ({ timeS, temperatureC: atC })))
 	};
 }
 
@@ -89,9 +134,7 @@ export function nightCureS(
 	given: { path: string; label: string; sheet: Sheet; fromMs: number; nightC: number }
 ): number | null {
 	const { path, label, sheet, fromMs, nightC } = given;
-	const at = sheet.demold ?? { timeS: DEFAULTS.demoldS.value, atC: DEFAULTS.referenceC.value };
-	const points = [at, ...(sheet.demold?.second ? [sheet.demold.second] : [])];
-	const rate = cureRateFrom(points.map(({ timeS, atC }) => ({ timeS, temperatureC: atC })));
+	const { at, rate } = cureOf(sheet);
 	const cureS = withinLaw(draft, 'cure', label, () =>
 		reachedAfterS(nightProfile(draft, fromMs, nightC), at.timeS, { referenceC: at.atC, rate })
 	);

@@ -140,6 +140,7 @@ function dryS(
 		sheet: sheet?.dry,
 		fallback,
 		temperatureC: draft.temperatureC,
+		spreadK: draft.inputs.shop.roomSpreadK,
 		safe: 'later'
 	});
 	return traced(draft, path, {
@@ -148,6 +149,7 @@ function dryS(
 		unit: 's',
 		law: dry.law,
 		inputs: dry.inputs,
+		...dry.range,
 		note: 'Damp air dries slower: touch decides.'
 	});
 }

@@ -127,6 +127,10 @@ export const weighingSectionSchema = z.array(
 		/** Null for a material of one part, and outside the law. */
 		smallestBatchG: n.nullable(),
 		smallestCupG: n,
+		/** For 100 g of the first part, and for 100 mL of it where the sheet gives densities. */
+		perHundred: z
+			.array(z.strictObject({ part: z.string(), massG: n, volumeMl: n.nullable() }))
+			.optional(),
 		/** Standard uncertainty of the ratio in the smallest cup of the plan. */
 		uncertaintyFraction: n.nullable(),
 		toleranceFraction: n,

@@ -53,7 +53,9 @@ export const cureSectionSchema = z.strictObject({
 		.strictObject({
 			temperatureC: z.number(),
 			gloveS: s.nullable(),
-			shellS: s.nullable()
+			shellS: s.nullable(),
+			/** How far the glove is cured when a room as warm as by day would have cured it. */
+			gloveShareFraction: z.number().min(0).max(1).nullable()
 		})
 		.nullable(),
 	caution: z.string()

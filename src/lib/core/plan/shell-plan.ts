@@ -73,7 +73,8 @@ export function shellPlan(
 			value: windowS.timeS,
 			unit: 's',
 			law: windowS.law,
-			inputs: windowS.inputs
+			inputs: windowS.inputs,
+			...windowS.range
 		});
 		return {
 			id: `round-${index + 1}`,
@@ -125,6 +126,7 @@ function roundWindow(draft: Draft) {
 		sheet: shell.recoatCloses ?? { timeS: pot.timeS * times, atC: pot.atC },
 		fallback: 'demoldS',
 		temperatureC: draft.temperatureC,
+		spreadK: draft.inputs.shop.roomSpreadK,
 		safe: 'sooner'
 	});
 }

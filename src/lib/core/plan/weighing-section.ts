@@ -1,10 +1,11 @@
-import { additionG, additionLaw } from '../laws/proportioning';
+import { additionG, additionLaw, otherPartG, otherPartLaw } from '../laws/proportioning';
 import {
 	ratioUncertaintyFraction,
 	smallestBatchG,
 	smallestBatchLaw,
 	weighingUncertaintyLaw
 } from '../laws/weighing-uncertainty';
+import { volumePartsBPer100A, volumeRatioLaw } from '../laws/volume-ratio';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import { toleranceOf } from './cup-parts';
@@ -87,10 +88,59 @@ function weighing(
 		materialName: sheet.name,
 		smallestBatchG: leastG,
 		smallestCupG: smallest.massG,
+		perHundred: perHundred(draft, sheet, parts, path),
 		uncertaintyFraction,
 		toleranceFraction,
 		isFineEnough
 	};
+}
+
+/** The other parts for a hundred of the first, by weight, and by volume of two parts with densities. */
+function perHundred(
+	draft: Draft,
+	sheet: Sheet,
+	parts: readonly number[],
+	path: string
+): NonNullable<WeighingSection[number]['perHundred']> {
+	const [first, second] = sheet.parts;
+	const ratio = fromSheet('r', 'ratio by weight', parts.join(' : '), 'text');
+	const volumes =
+		sheet.parts.length === 2 && first?.densityGPerMl && second?.densityGPerMl
+			? volumePartsBPer100A({
+					massParts: [parts[0] ?? 1, parts[1] ?? 1],
+					densitiesGPerMl: [first.densityGPerMl, second.densityGPerMl]
+				})
+			: null;
+	return sheet.parts.slice(1).map(({ part }, i) => ({
+		part,
+		massG: traced(draft, `${path}.perHundred.${i}.massG`, {
+			label: `${sheet.name}: ${part} for 100 g of ${first?.part ?? ''}`,
+			value: otherPartG({ knownG: 100, knownParts: parts[0] ?? 1, otherParts: parts[i + 1] ?? 1 }),
+			unit: 'g',
+			law: otherPartLaw,
+			inputs: [ratio]
+		}),
+		volumeMl:
+			volumes === null
+				? null
+				: traced(draft, `${path}.perHundred.${i}.volumeMl`, {
+						label: `${sheet.name}: ${part} for 100 mL of ${first?.part ?? ''}`,
+						value: volumes,
+						unit: 'mL',
+						law: volumeRatioLaw,
+						inputs: [
+							ratio,
+							fromSheet(
+								'ρ_A',
+								`density of ${first?.part ?? ''}`,
+								first?.densityGPerMl ?? 0,
+								'g/mL'
+							),
+							fromSheet('ρ_B', `density of ${part}`, second?.densityGPerMl ?? 0, 'g/mL')
+						],
+						note: 'By weight is the safer way; by volume only where the data sheet allows it.'
+					})
+	}));
 }
 
 /** Thickener, pigment or accelerator for each cup, as parts per hundred of the mix. */
