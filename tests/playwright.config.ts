@@ -12,9 +12,12 @@ export default defineConfig({
 	reporter: 'list',
 	use: {
 		...devices['Desktop Chrome'],
+		actionTimeout: 30_000,
+		navigationTimeout: 30_000,
 		locale: 'en-US',
 		timezoneId: 'America/Chicago',
-		trace: 'retain-on-failure',
+		// Pictures and snapshots of every act would take more time than the acts themselves.
+		trace: { mode: 'retain-on-failure', screenshots: false, snapshots: false },
 		launchOptions: {
 			executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
 			args: [

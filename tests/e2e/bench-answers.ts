@@ -34,6 +34,7 @@ export const CAREFUL: Answers = [
 	[/^Coats of wax/, planned],
 	[/^Where \d/, ({ label }) => `Place ${label.replace(/\D/g, '')}`],
 	[/^Gauge \d/, thickEnough],
+	[/^Measured \d/, ({ before }) => before],
 	[/^Thickness at the thinnest place/, planned],
 	[/^(Voids|Bubbles|Tears|Thin spots)$/, '0'],
 	[/ poured$/, planned],

@@ -9,6 +9,8 @@ export interface SeenField {
 	/** Hint, unit and target beside it. */
 	beside: string;
 	value: string;
+	/** What stands in the entry before it, for example a planned length before the measured one. */
+	before: string;
 	isOptional: boolean;
 }
 
@@ -24,7 +26,7 @@ export function seenFields(form: Locator): Promise<SeenField[]> {
 		];
 		return inputs
 			.filter((input) => input.checkVisibility())
-			.map((input) => {
+			.map((input, i, seen) => {
 				const label = text(input.labels?.[0]);
 				const described = (input.getAttribute('aria-describedby') ?? '').split(' ');
 				const hints = described.map((id) => (id ? text(document.getElementById(id)) : ''));
@@ -40,6 +42,7 @@ export function seenFields(form: Locator): Promise<SeenField[]> {
 					group: text(input.closest('fieldset')?.querySelector('legend')),
 					beside: hints.join(' '),
 					value: type === 'checkbox' || type === 'radio' ? String(input.checked) : input.value,
+					before: seen[i - 1]?.value ?? '',
 					isOptional: / ?optional$/.test(label)
 				};
 			});

@@ -20,6 +20,7 @@ test('from the first click to the record of a mold without detail coats, on one 
 	await expect(page).toHaveURL(/\/board$/);
 
 	await page.getByRole('link', { name: 'Patterns' }).first().click();
+	await expect(page).toHaveURL(/\/patterns$/);
 	await page
 		.getByRole('link', { name: /bollard/i })
 		.first()
