@@ -24,6 +24,7 @@ export const q10Law: Law = {
 export const DEFAULT_Q10 = 2;
 /** kJ/(mol·K); CODATA 2018, exact: N_A · k. */
 export const GAS_CONSTANT_KJ = 0.008_314_462_618;
+/** Zero of the Celsius scale in kelvin; exact by definition, SI Brochure, 9th ed. */
 export const KELVIN_OFFSET = 273.15;
 /** Where any of this may be used, in °C; common practice, no source. */
 export const CURE_RANGE_C = { min: -10, max: 80 } as const;

@@ -14,6 +14,7 @@ export const curvedShellLaw: Law = {
 		'Closed round wall, thickness below a tenth of the radius; a split shell is a flat wall.'
 };
 
+/** Poisson’s ratio of a stiff resin or laminate; common practice, no source. */
 const POISSON = 0.3;
 const FORMS: Readonly<Record<CurvedForm, { stress: number; growth: number }>> = {
 	cylinder: { stress: 1, growth: 1 },

@@ -26,6 +26,7 @@ export const surfaceMarginLaw: Law = {
 };
 
 const MAGNUS = { aPa: 610.94, b: 17.625, cC: 243.04 } as const;
+/** Kelvin above the dew point; working rule quoted with ISO 8502-4:2017. */
 export const SURFACE_MARGIN_K = 3;
 
 export interface Air {

@@ -1,5 +1,7 @@
 import { assertWithin } from '../quantity/assert-within';
+import { CM2_PER_FT2, G_PER_LB } from '../quantity/customary';
 import type { Law } from '../quantity/figure';
+import { KELVIN_OFFSET } from './cure-rate';
 import { neverAllClear, type AirHazard, type NeverAllClear } from './never-all-clear';
 import { GAS_CONSTANT, STANDARD_ATMOSPHERE_PA } from './ppm';
 
@@ -29,10 +31,8 @@ export const poolReleaseLaw: Law = {
 		'Pool at air temperature, 0.5 to 5 m/s; in stiller air take 0.5, the safe side. Within a factor of two.'
 };
 
-const G_PER_LB = 453.59237;
-const CM2_PER_FT2 = 929.0304;
-const PA_PER_MMHG = 133.322387;
-const KELVIN_OFFSET = 273.15;
+/** Conventional millimeter of mercury; NIST SP 811 (2008), appendix B. */
+export const PA_PER_MMHG = 133.322387;
 
 /**
  * Concentration over the liquid when nothing more evaporates.

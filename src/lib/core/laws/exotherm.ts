@@ -35,6 +35,7 @@ export interface CureMoment {
 
 /** Beyond this conversion no heat worth counting is left and the mass only cools. */
 const DONE = 0.9999;
+/** End of a curve that would never end; numerical choice. */
 const MAX_STEPS = 200_000;
 
 function assertMass(mass: CuringMass): void {

@@ -22,6 +22,7 @@ export const lelFractionLaw: Law = {
 
 /** Above this air temperature a flammable vapor needs less of itself to burn (121 °C = 250 °F). */
 const HOT_C = 121;
+/** ACGIH, Industrial Ventilation: 0.7 of the limit when hot (from memory). */
 const HOT_FACTOR = 0.7;
 
 export interface FlammableRelease extends AirHazard {

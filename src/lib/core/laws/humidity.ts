@@ -1,5 +1,7 @@
 import type { Law } from '../quantity/figure';
+import { KELVIN_OFFSET } from './cure-rate';
 import { waterVaporPressurePa, type Air } from './dew-point';
+import { GAS_CONSTANT } from './ppm';
 
 export const absoluteHumidityLaw: Law = {
 	id: 'absolute-humidity',
@@ -17,8 +19,8 @@ export const moistureWarningLaw: Law = {
 	validity: 'open cups and fresh coats of moisture-sensitive material; a test cup decides'
 };
 
+/** Molar mass of water; IUPAC/CIAAW standard atomic weights. */
 const WATER_G_PER_MOL = 18.01528;
-const GAS_CONSTANT = 8.314_462_618;
 
 /** Thresholds at which moisture begins to foam a urethane; common practice, no source. */
 export const MOISTURE_LIMITS = {
@@ -29,7 +31,8 @@ export const MOISTURE_LIMITS = {
 /** Water vapor in a cubic meter of this air, in grams. */
 export function absoluteHumidityGPerM3(air: Air): number {
 	return (
-		(waterVaporPressurePa(air) * WATER_G_PER_MOL) / (GAS_CONSTANT * (air.temperatureC + 273.15))
+		(waterVaporPressurePa(air) * WATER_G_PER_MOL) /
+		(GAS_CONSTANT * (air.temperatureC + KELVIN_OFFSET))
 	);
 }
 

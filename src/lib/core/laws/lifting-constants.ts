@@ -1,3 +1,4 @@
+import { G_PER_LB, MM_PER_IN } from '../quantity/customary';
 import type { Law } from '../quantity/figure';
 
 export const liftingConstantsLaw: Law = {
@@ -35,9 +36,6 @@ export const NIOSH_METRIC: LiftingSystem = {
 	travelMm: 45,
 	longestTravelMm: 1750
 };
-
-const MM_PER_IN = 25.4;
-const G_PER_LB = 453.59237;
 
 export const NIOSH_US: LiftingSystem = {
 	loadConstantG: 51 * G_PER_LB,

@@ -19,8 +19,9 @@ export const massEffectLaw: Law = {
 /** Conversion at which it no longer spreads; default, no source. */
 export const WORKABLE_CONVERSION = 0.3;
 
-/** Relative error of the pot life at which a calibration ends, and the most tries; numerical choice. */
+/** Relative error of the pot life at which a calibration ends; numerical choice. */
 const CALIBRATED = 1e-6;
+/** Most tries of a calibration; numerical choice. */
 const MAX_SECANTS = 30;
 
 export interface CuringMaterial {

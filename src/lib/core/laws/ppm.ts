@@ -1,11 +1,11 @@
 import { assertWithin } from '../quantity/assert-within';
 import type { Law } from '../quantity/figure';
+import { KELVIN_OFFSET } from './cure-rate';
 
 /** J/(mol·K), exact: SI Brochure, 9th ed., from the fixed Boltzmann and Avogadro constants. */
 export const GAS_CONSTANT = 8.314462618;
 /** Pa, exact by definition: standard atmosphere, 10th CGPM 1954. */
 export const STANDARD_ATMOSPHERE_PA = 101_325;
-const KELVIN_OFFSET = 273.15;
 
 /**
  * L/mol by which each list of limits turned ppm into mg/m³. One list's mg/m³ must not be turned

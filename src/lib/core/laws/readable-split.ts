@@ -13,6 +13,7 @@ export const readableSplitLaw: Law = {
 	validity: 'readability 0.001 to 1,000 g; the batch never shrinks; no more than 2,000 steps'
 };
 
+/** Batches that are tried; numerical choice. */
 const MAX_STEPS = 2000;
 
 export interface ReadableSplit {

@@ -9,6 +9,7 @@ export const shiftAverageLaw: Law = {
 	validity: 'Up to 24 h of exposure counted against eight; ceilings and short-term limits apart.'
 };
 
+/** Eight hours; 29 CFR 1910.1000(d)(1)(i). */
 const SHIFT_S = 8 * 3600;
 
 /**

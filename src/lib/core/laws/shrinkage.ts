@@ -32,7 +32,9 @@ export interface ShrinkageStage {
 	high: number;
 }
 
+/** Widest that is no slip of the keyboard; common practice, no source. */
 const MIN_SHRINKAGE = -0.05;
+/** Widest that is no slip of the keyboard; common practice, no source. */
 const MAX_SHRINKAGE = 0.25;
 
 function assertShrinkage(fraction: number, name: string): void {

@@ -1,4 +1,5 @@
 import type { Law } from '../quantity/figure';
+import { PA_PER_MMHG } from './evaporation';
 
 export const substancesLaw: Law = {
 	id: 'substances',
@@ -56,7 +57,6 @@ const NPG_M = `${NPG} (from memory)`;
 const NFPA = 'NIOSH Pocket Guide 2005-151 and NFPA 497 (2008) agree';
 const IEC = 'IEC 60079-20-1 (2010), lower than NFPA 497';
 const IDLH = 'NIOSH IDLH documentation, May 1994';
-const PA_PER_MMHG = 133.322387;
 
 const of = (value: number, source: string): Sourced => ({ value, source });
 const mmHg = (value: number, source: string): Sourced => of(value * PA_PER_MMHG, source);

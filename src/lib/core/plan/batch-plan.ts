@@ -29,6 +29,7 @@ export interface Batch extends BatchPlan {
 	paceS: number;
 }
 
+/** The law of cups counts no further; numerical choice. */
 const MOST_CUPS = 500;
 /** Rounding to the scale may push a cup over the largest; a cup more cures it. */
 const TRIES = 12;

@@ -19,6 +19,7 @@ export interface BlockFacts {
 	calendar: CalendarPlan;
 }
 
+/** The law of estimates takes no more days; numerical choice. */
 const MOST_DAYS = 365;
 
 /** The cheapest kit's price by weight, per kilogram; 0 when nothing is priced. */

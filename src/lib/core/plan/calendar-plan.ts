@@ -6,9 +6,13 @@ import type { Shop } from './shop';
 import { warn, type Draft } from './trace';
 import type { Task } from './task';
 
+/** Milliseconds of a day; exact. */
 const DAY_MS = 86_400_000;
+/** How far ahead a better start is looked for; choice of the plan. */
 const SEARCH_DAYS = 14;
+/** Starts that are tried, half an hour apart; choice of the plan. */
 const GRID_MS = 30 * 60_000;
+/** Longest calendar that is laid out; choice of the plan. */
 const MOST_DAYS = 200;
 
 export interface CalendarPlan {

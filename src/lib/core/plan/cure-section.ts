@@ -21,9 +21,11 @@ import { withinLaw } from './within-law';
 type CureSection = NonNullable<Plan['cure']>;
 type CureMaterial = CureSection['materials'][number];
 
+/** Points of a curve that is drawn; choice of the plan. */
 const POINTS = 24;
 /** Curves end after this many times the workable time; a choice of what to show. */
 const SHOWN_TIMES = 4;
+/** Heaviest cup that is looked at; choice of the plan. */
 const SEARCH_UP_TO_G = 20_000;
 const CAUTION =
 	'The heat balance takes one temperature for the whole cup: its middle runs hotter. Never cover a warming cup or set it among things that burn; set it down in extraction, on stone or metal, away from people.';

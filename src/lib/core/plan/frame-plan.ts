@@ -10,12 +10,15 @@ export interface FramePlan {
 	frameG: number;
 }
 
+/** Common practice, no source: see the law below. */
 const LEAST_GAP_MM = 25;
+/** Common practice, no source: see the law below. */
 const USUAL_MOST_GAP_MM = 40;
+/** Common practice, no source: see the law below. */
 const LEAST_HEIGHT_MM = 40;
-/** The glove's edge is cut square this far clear of the frame, so that the shell can't pinch it. */
+/** The glove's edge is cut square this far clear of the frame, so that the shell can't pinch it; common practice, no source. */
 const EDGE_CLEAR_MM = 5;
-/** Shell and glove rise this far below the frame's upper edge at the flange. */
+/** Shell and glove rise this far below the frame's upper edge at the flange; common practice, no source. */
 const FREEBOARD_MM = 20;
 
 const gapLaw = tradeLaw(

@@ -24,8 +24,9 @@ const THICKNESS_BY_SIZE: readonly [largestMm: number, thicknessMm: number][] = [
 ];
 const MOST_COATS = 12;
 const STEP_MM = 0.1;
+/** Less is no coat; common practice, no source. */
 const LEAST_BUILD_MM = 0.5;
-/** The last of an evenly rising series that starts at 0.6 of the mean is 1.4 of it. */
+/** The last of an evenly rising series that starts at 0.6 of the mean is 1.4 of it; exact. */
 const LAST_SHARE = 1.4;
 
 const thicknessLaw = tradeLaw(

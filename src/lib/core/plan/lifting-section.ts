@@ -23,10 +23,11 @@ import { withinLaw } from './within-law';
 
 type LiftingSection = NonNullable<Plan['lifting']>;
 
-/** Farthest that the hands' distance may be asked of the law; beyond its own limit nothing may be lifted. */
+/** Farthest that the hands' distance may be asked of the law; beyond its own limit nothing may be lifted; choice of the plan. */
 const FARTHEST_MM = 3000;
 /** A mold is turned and set down once in a while; common practice, no source. */
 const LIFTS_PER_MIN = 0.2;
+/** From bench to pallet; common practice, no source. */
 const TRAVEL_MM = 250;
 
 /** Weights, centers of mass and ways to lift: the mold as built, turned over, and with a part in it. */

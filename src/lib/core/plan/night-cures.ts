@@ -84,6 +84,7 @@ function cureOf({ demold }: Sheet) {
 	};
 }
 
+/** Days of the room’s temperature that are laid out, after which it stays; choice of the plan. */
 const PROFILE_DAYS = 21;
 
 /**

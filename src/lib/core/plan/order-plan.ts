@@ -18,6 +18,7 @@ export interface Need {
 	isPoured?: boolean;
 }
 
+/** Kit sizes that the law of kits takes; choice of the plan. */
 const MOST_SIZES = 8;
 const DAY_S = 86_400;
 

@@ -1,3 +1,4 @@
+/** Answers that are kept; choice of the plan. */
 const MOST = 64;
 
 /**

@@ -7,6 +7,7 @@ export interface WorkingTime {
 	toMs: number;
 }
 
+/** Milliseconds of a day; exact. */
 const DAY_MS = 86_400_000;
 
 /**
