@@ -2,7 +2,9 @@ import { fail } from '@sveltejs/kit';
 import { ACT_LABELS } from '$lib/core/process/act-labels';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { benchStep } from '$lib/core/process/bench-step';
+import type { UnitSystem } from '$lib/core/quantity/display';
 import { clockTime, withShopTimes } from '$lib/core/process/shop-time';
+import { inCoreUnits, withCustomary } from '$lib/core/process/typed-units';
 import { postAct } from './act';
 import { now } from './clock';
 import { briefings } from './content';
@@ -41,7 +43,8 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	}
 	const job = await jobOrError(db, jobId);
 	const label = ACT_LABELS[type];
-	const event = eventFromForm(type, form);
+	const system: UnitSystem = form.get('units') === 'US' ? 'US' : 'SI';
+	const event = inCoreUnits(eventFromForm(type, form), system);
 	if (event.type === 'briefing.read') {
 		const text = briefings.get(String(event.briefing));
 		if (!text || text.hash !== event.contentHash) {
@@ -51,7 +54,7 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	}
 	const step = benchStep(job.state, { by, at: now() });
 	const fields = step.acts.find((act) => act.type === type)?.fields ?? [];
-	const errors = fieldErrors(event, fields);
+	const errors = fieldErrors(event, fields, system);
 	if (Object.keys(errors).length > 0) return fail(422, notDone({ type, label, errors }, form));
 
 	const result = await postAct(db, { jobId, id, seq: seq + 1, by, event });
@@ -67,7 +70,14 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 		case 'refused':
 			return fail(
 				409,
-				notDone({ type, label, refusal: withShopTimes(result.reason, zone, now()) }, form)
+				notDone(
+					{
+						type,
+						label,
+						refusal: withCustomary(withShopTimes(result.reason, zone, now()), system)
+					},
+					form
+				)
 			);
 		case 'no job':
 			return fail(404, notDone({ type, label, refusal: 'There is no such mold.' }, form));
@@ -78,7 +88,7 @@ function notDone(
 	given: Partial<NotDone> & Pick<NotDone, 'type' | 'label'>,
 	form: FormData
 ): NotDone {
-	const own = ['type', 'seq', 'id'];
+	const own = ['type', 'seq', 'id', 'units'];
 	const values = [...form.entries()].flatMap(([key, value]) =>
 		typeof value === 'string' && !own.includes(key) ? [[key, value] as const] : []
 	);

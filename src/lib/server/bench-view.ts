@@ -1,11 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import {
-	HAZARDS,
-	PPE,
-	type HazardId,
-	type PpeId,
-	type VentilationId
-} from '$lib/core/content/vocabulary';
+import type { UnitSystem } from '$lib/core/quantity/display';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { benchStep } from '$lib/core/process/bench-step';
 import { eventSchema } from '$lib/core/process/events';
@@ -16,6 +10,8 @@ import { jobSummary } from '$lib/core/process/summary';
 import { TROUBLES } from '$lib/core/process/troubles';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { cupAtScale } from './bench-cup';
+import { hurtsOf } from './bench-hurts';
+import { stepFigures } from './bench-figures';
 import { briefings, steps, troubles } from './content';
 import type { JobFile } from './job-file';
 
@@ -29,10 +25,11 @@ interface Looking {
 	names: Record<string, string>;
 	at: string;
 	zone: string;
+	system: UnitSystem;
 }
 
 /** Everything the bench shows of a job to one person at one instant. */
-export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
+export function benchView(job: JobFile, { viewer, names, at, zone, system }: Looking) {
 	const { state } = job;
 	const c = contextOf(state);
 	const step = benchStep(state, { by: viewer.id, at });
@@ -59,6 +56,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 		actId: randomUUID(),
 		now: at,
 		zone,
+		system,
 		viewer,
 		names,
 		status,
@@ -75,7 +73,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 			c.cup?.weighedAt ?? ''
 		].join(' '),
 		worker: c.worker,
-		hurts: hurtsOf(step.slug),
+		hurts: hurtsOf(step.slug, c.phase, job.plan),
 		text: text && {
 			slug: text.slug,
 			title: text.title,
@@ -85,6 +83,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 			wrongSigns: text.wrongSigns
 		},
 		cup: cupAtScale(state, step),
+		figures: stepFigures(state, step),
 		readabilityG: job.plan.inputs.shop.scaleReadabilityG,
 		briefings: briefingsFor(job, viewer.id),
 		room: c.room && {
@@ -110,16 +109,6 @@ export function benchView(job: JobFile, { viewer, names, at, zone }: Looking) {
 }
 
 export type BenchView = ReturnType<typeof benchView>;
-
-function hurtsOf(slug: string) {
-	const text = steps.get(slug);
-	const ventilation: VentilationId = text?.ventilation ?? 'none';
-	return {
-		hazards: (text?.hurts ?? []).map((id: HazardId) => ({ id, ...HAZARDS[id] })),
-		ppe: (text?.ppe ?? []).map((id: PpeId) => ({ id, ...PPE[id] })),
-		ventilation
-	};
-}
 
 /** The briefings this mold asks for, with their text while this person has not read them all. */
 function briefingsFor(job: JobFile, personId: string) {

@@ -1,10 +1,13 @@
 import { eventSchema } from '$lib/core/process/events';
+import type { UnitSystem } from '$lib/core/quantity/display';
+import { typedUnitOf } from '$lib/core/process/typed-units';
 import type { ActField } from '$lib/core/process/step';
 
 /** What is wrong with an act's fields, by the name the field has in the form; empty when nothing is. */
 export function fieldErrors(
 	event: Record<string, unknown>,
-	fields: readonly ActField[]
+	fields: readonly ActField[],
+	system: UnitSystem = 'SI'
 ): Record<string, string> {
 	const filled = { ...event, at: '2026-01-01T00:00:00Z', by: 'nobody' };
 	const parsed = eventSchema.safeParse(filled);
@@ -12,7 +15,7 @@ export function fieldErrors(
 	const errors: Record<string, string> = {};
 	for (const { path, message } of parsed.error.issues) {
 		const field = fields.find(({ name }) => name === path[0]);
-		errors[formName(path)] ??= field ? accepted(field, path) : message;
+		errors[formName(path)] ??= field ? accepted(field, path, system) : message;
 	}
 	return errors;
 }
@@ -24,7 +27,7 @@ function formName(path: readonly PropertyKey[]): string {
 }
 
 /** What a field takes, in words for the person who filled it in. */
-function accepted(field: ActField, path: readonly PropertyKey[]): string {
+function accepted(field: ActField, path: readonly PropertyKey[], system: UnitSystem): string {
 	const { kind, min = 0, max = 100_000, unit = '' } = field;
 	switch (kind) {
 		case 'confirm':
@@ -32,7 +35,7 @@ function accepted(field: ActField, path: readonly PropertyKey[]): string {
 		case 'choice':
 			return 'Choose one.';
 		case 'number':
-			return numberWanted(min, max, unit);
+			return numberWanted({ min, max, unit }, system);
 		case 'weights':
 			return 'Type what the scale shows, in grams, such as 120.5.';
 		case 'lots':
@@ -41,16 +44,26 @@ function accepted(field: ActField, path: readonly PropertyKey[]): string {
 			if (path.length < 2) return 'Take at least three readings.';
 			return path[2] === 'place'
 				? 'Say where, such as "north wall".'
-				: `Type the reading in mm, ${min} to ${max}.`;
+				: numberWanted({ min, max, unit }, system);
 		case 'dimensions':
-			return path[2] === 'name' ? 'Say what was measured.' : 'Type a length in mm, such as 120.5.';
+			return path[2] === 'name'
+				? 'Say what was measured.'
+				: `Type a length in ${system === 'US' ? 'in, such as 4.75' : 'mm, such as 120.5'}.`;
 		default:
 			return 'Write a few words here.';
 	}
 }
 
-function numberWanted(min: number, max: number, unit: string): string {
-	const shown = unit === 'C' ? ' °C' : unit ? ` ${unit}` : '';
-	const example = Math.max(min, Math.min(50, Math.round((min + max) / 2)));
-	return `Type a number from ${min} to ${max}${shown}, such as ${example}.`.replace(/ -/g, ' −');
+function numberWanted(
+	{ min, max, unit }: { min: number; max: number; unit: string },
+	system: UnitSystem
+): string {
+	const measure = typedUnitOf(unit, system);
+	const typed = (value: number) => Number((measure?.fromCore(value) ?? value).toFixed(2));
+	const shown = measure ? ` ${measure.unit}` : unit ? ` ${unit}` : '';
+	const example = typed(Math.max(min, Math.min(50, Math.round((min + max) / 2))));
+	return `Type a number from ${typed(min)} to ${typed(max)}${shown}, such as ${example}.`.replace(
+		/ -/g,
+		' −'
+	);
 }

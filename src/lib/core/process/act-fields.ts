@@ -1,10 +1,10 @@
 import { PHASE_IDS } from '../content/vocabulary';
-import type { ProcessContext } from './context';
+import { batchAtWork, type ProcessContext } from './context';
 import type { EventType } from './events';
 import { HOLDS } from './holds';
 import { nextCup } from './next-cup';
 import { PHASE_TITLES, TROUBLE_TITLES } from './titles';
-import { SHELL_FRACTION } from './rules';
+import { LAID_FRACTION, SHELL_FRACTION } from './rules';
 import type { ActField } from './step';
 import { TROUBLES, troublesIn, type WayBack } from './troubles';
 
@@ -79,6 +79,10 @@ function waysBack(c: ProcessContext): WayBack[] {
 		if (way === 'redo coat') return ['detail', 'build', 'shell'].includes(c.phase);
 		return PHASE_IDS.indexOf(way) <= reached;
 	});
+}
+
+function isShort(c: ProcessContext): boolean {
+	return c.laidG < LAID_FRACTION * (batchAtWork(c)?.massG ?? 0);
 }
 
 function weightFields(c: ProcessContext): ActField[] {
@@ -156,7 +160,9 @@ export const ACT_FIELDS: Partial<Record<EventType, FieldMaker>> = {
 			'Leave it in the extraction, on a surface that does not burn.'
 		)
 	],
-	'coat.finished': () => [longText('shortReason', 'If less went on than planned: why', false)],
+	'coat.finished': (c) => [
+		longText('shortReason', 'If less went on than planned: why', isShort(c))
+	],
 	'tack.tested': () => [
 		choice('result', 'What the gloved fingertip found', [
 			['wet', 'Wet: it comes off on the glove'],

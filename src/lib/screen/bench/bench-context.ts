@@ -1,6 +1,8 @@
 import { createContext } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
 import type { CupAtScale } from '$lib/core/process/cup-advice';
+import type { Figure } from '$lib/core/quantity/figure';
+import type { UnitSystem } from '$lib/core/quantity/display';
 
 /** What became of the last act that was not written. */
 export interface Answer {
@@ -18,7 +20,11 @@ export interface Bench {
 	stepKey: () => string;
 	now: () => string;
 	zone: string;
+	/** The units in which this shop types lengths and temperatures. */
+	system: UnitSystem;
 	cup: () => CupAtScale | null;
+	/** How a part's target was found, where the plan has its trace. */
+	figureOf: (part: string) => Figure | undefined;
 	dimensions: () => Array<{ name: string; plannedMm: number }>;
 	/** The refused answer to an act of this type, while it still belongs to the step in view. */
 	answerTo: (type: string) => Answer | null;

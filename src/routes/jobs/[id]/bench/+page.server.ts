@@ -14,7 +14,8 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		viewer: person,
 		names: await namesById(db),
 		at: now(),
-		zone: shop.zone
+		zone: shop.zone,
+		system: shop.units
 	});
 };
 

@@ -1,0 +1,79 @@
+import { contextOf, type JobState } from '$lib/core/process/job';
+import { nextCup } from '$lib/core/process/next-cup';
+import type { BenchStep } from '$lib/core/process/step';
+import type { Figure } from '$lib/core/quantity/figure';
+
+/** A number of the step in view that opens to how it was found. */
+export interface StepFigure {
+	/** Whose target mass it is, when it is one of the cup at the scale. */
+	part: string | null;
+	label: string;
+	figure: Figure;
+}
+
+/** What the numbers of this step come from, as far as the plan traced them. */
+export function stepFigures(state: JobState, step: BenchStep): StepFigure[] {
+	const { figures } = contextOf(state).plan;
+	return [...massesOf(state, step), ...pathsOf(step)].flatMap(({ part, path }) => {
+		const figure = figures[path];
+		return figure ? [{ part, label: shortLabel(figure), figure }] : [];
+	});
+}
+
+/** "Build coat 1: thickness" as "Thickness": the step in view says which coat. */
+function shortLabel({ label }: Figure): string {
+	const text = label.split(': ').at(-1) ?? label;
+	return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** The batch in the plan that is coated or laid at this step. */
+function batchPath({ coatIndex, roundIndex }: BenchStep): string | null {
+	if (coatIndex !== null) return `coats.${coatIndex}`;
+	return roundIndex === null ? null : `shell.rounds.${roundIndex}`;
+}
+
+/** The planned masses of the cup; a cup that was split anew is no number of the plan. */
+function massesOf(state: JobState, step: BenchStep): Array<{ part: string; path: string }> {
+	const c = contextOf(state);
+	const batch = batchPath(step);
+	const next = nextCup(c);
+	if (!batch || !next || next.resplit || step.amounts.length === 0) return [];
+	return next.cup.parts.flatMap(({ part, massG }, i) => {
+		// Equal cups share the trace of the first.
+		const path = [next.number - 1, 0]
+			.map((cup) => `${batch}.cups.${cup}.parts.${i}.massG`)
+			.find((key) => c.plan.figures[key]?.value === massG);
+		return path ? [{ part, path }] : [];
+	});
+}
+
+/** The other numbers a person is told here, by their places in the plan. */
+function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
+	const batch = batchPath(step);
+	const of = (...paths: string[]) => paths.map((path) => ({ part: null, path }));
+	const ofBatch = (...keys: string[]) => (batch ? of(...keys.map((key) => `${batch}.${key}`)) : []);
+	switch (step.slug) {
+		case 'frame':
+			return of('frame.gapMm');
+		case 'brush-back':
+			return ofBatch('brushBackS', 'tackTestS');
+		case 'tack-test':
+		case 'abrade':
+			return ofBatch('tackTestS', 'windowClosesS');
+		case 'thickness':
+			return of('glove.leastMm', 'glove.thicknessMm');
+		case 'glove-cure':
+			return of('gloveCure.testS');
+		case 'shell-release':
+			return of('shellRelease.waxG');
+		case 'shell-cure':
+			return of('shellCure.testS');
+		case 'first-pour':
+			return of('pour.massG', 'pour.headMm', 'pour.pressurePa');
+		default:
+			return [
+				...ofBatch('thicknessMm', 'massG', 'workingS'),
+				...(step.roundIndex === null ? [] : of('shell.thicknessMm'))
+			];
+	}
+}

@@ -1,0 +1,63 @@
+import {
+	HAZARD_IDS,
+	HAZARDS,
+	PPE,
+	type HazardId,
+	type PhaseId,
+	type PpeId,
+	type VentilationId
+} from '$lib/core/content/vocabulary';
+import type { MaterialFamily, Sheet } from '$lib/core/materials/sheet';
+import type { Plan } from '$lib/core/plan/plan';
+import { steps } from './content';
+
+/** What cannot come out of a material of these families; anything else a step names stays. */
+const NOT_OF: Partial<Record<HazardId, readonly MaterialFamily[]>> = {
+	isocyanate: ['tin silicone', 'platinum silicone', 'latex', 'epoxy', 'polyester', 'plaster'],
+	amine: ['tin silicone', 'platinum silicone', 'latex', 'polyester', 'plaster'],
+	styrene: ['tin silicone', 'platinum silicone', 'latex', 'urethane', 'epoxy', 'plaster'],
+	peroxide: ['tin silicone', 'platinum silicone', 'latex', 'urethane', 'epoxy', 'plaster'],
+	'plaster-heat': ['tin silicone', 'platinum silicone', 'latex', 'urethane', 'epoxy', 'polyester']
+};
+const CHEMICAL: readonly HazardId[] = [
+	'isocyanate',
+	'amine',
+	'styrene',
+	'peroxide',
+	'solvent',
+	'sensitizer'
+];
+/** Steps at which the material itself is handled wet: there its own sheet's hazards are shown too. */
+const WET = ['weigh-and-mix', 'detail-coat', 'build-coat', 'brush-back', 'tack-test', 'shell'];
+
+function materialsIn(phase: PhaseId, { inputs: { materials: m } }: Plan): Sheet[] | null {
+	const given = (...sheets: Array<Sheet | undefined>) => sheets.filter((sheet) => !!sheet);
+	if (phase === 'detail') return given(m.detail ?? m.build);
+	if (phase === 'build' || phase === 'gloveCure') return given(m.build);
+	if (phase === 'shell' || phase === 'shellCure') return given(m.shell, m.reinforcement);
+	return phase === 'pour' ? given(m.casting) : null;
+}
+
+/**
+ * What can hurt at a step: what its text names, without what the materials at work there cannot give
+ * off by their family, and with what their own sheets name. Where in doubt it stays.
+ */
+export function hurtsOf(slug: string, phase: PhaseId, plan: Plan) {
+	const text = steps.get(slug);
+	const used = materialsIn(phase, plan);
+	const named: readonly HazardId[] = text?.hurts ?? [];
+	const own = WET.includes(slug) ? (used ?? []).flatMap(({ hazards }) => hazards) : [];
+	const isOut = (id: HazardId) =>
+		used !== null &&
+		!used.some(({ hazards }) => hazards.includes(id)) &&
+		used.every(({ family }) => NOT_OF[id]?.includes(family) ?? false);
+	const hazards = HAZARD_IDS.filter(
+		(id) => (named.includes(id) && !isOut(id)) || (CHEMICAL.includes(id) && own.includes(id))
+	);
+	const ventilation: VentilationId = text?.ventilation ?? 'none';
+	return {
+		hazards: hazards.map((id) => ({ id, ...HAZARDS[id] })),
+		ppe: (text?.ppe ?? []).map((id: PpeId) => ({ id, ...PPE[id] })),
+		ventilation
+	};
+}
