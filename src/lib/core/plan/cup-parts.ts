@@ -5,7 +5,7 @@ import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 
 /** Greatest deviation of a weight ratio that may be mixed, where the sheet gives none; common practice, no source. */
-export const TOLERANCE_FRACTION = 0.02;
+const TOLERANCE_FRACTION = 0.02;
 /** Share of the tolerance that rounding the targets may use up, so that the rest is the person's; common practice, no source. */
 const ROUNDING_SHARE = 0.25;
 const THINNEST_PAS = 1e-4;

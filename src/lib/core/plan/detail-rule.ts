@@ -1,15 +1,15 @@
 import type { Pattern } from '../geometry/pattern';
 
 /** Below this width a loaded brush bridges a recess instead of filling it; common practice, no source. */
-export const NARROW_RECESS_MM = 3;
+const NARROW_RECESS_MM = 3;
 /** From this depth in widths on, air can't get out past a thick material; common practice, no source. */
-export const DEEP_RECESS_WIDTHS = 2;
+const DEEP_RECESS_WIDTHS = 2;
 /** Wider than this, a brush reaches the bottom of a recess however deep; common practice, no source. */
-export const WIDE_RECESS_MM = 10;
+const WIDE_RECESS_MM = 10;
 /** Strokes finer than this are lost under a thick first coat; common practice, no source. */
-export const FINE_LINE_MM = 0.5;
+const FINE_LINE_MM = 0.5;
 
-export const DETAIL_RULE = `detail coats when a recess is narrower than ${NARROW_RECESS_MM} mm, or deeper than ${DEEP_RECESS_WIDTHS} times its width and narrower than ${WIDE_RECESS_MM} mm, or a line is finer than ${FINE_LINE_MM} mm (common practice, no source)`;
+const DETAIL_RULE = `detail coats when a recess is narrower than ${NARROW_RECESS_MM} mm, or deeper than ${DEEP_RECESS_WIDTHS} times its width and narrower than ${WIDE_RECESS_MM} mm, or a line is finer than ${FINE_LINE_MM} mm (common practice, no source)`;
 
 /** Whether a pattern's detail calls for thin free-flowing coats first, and the sentence that says why. */
 export function detailNeed(detail: Pattern['detail']): { needed: boolean; why: string } {

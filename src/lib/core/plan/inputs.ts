@@ -4,7 +4,7 @@ import { sheetSchema } from '../materials/sheet';
 import { shopSchema } from './shop';
 
 /** Materials chosen for one mold, as whole sheets, so that a frozen plan never changes with the library. */
-export const choiceSchema = z.strictObject({
+const choiceSchema = z.strictObject({
 	/** Free-flowing material for detail coats; used only when the detail calls for it. */
 	detail: sheetSchema.optional(),
 	build: sheetSchema,

@@ -91,7 +91,7 @@ const PROFILE_DAYS = 21;
  * The room's temperature from an instant on: the room's own in the shifts, the night's outside them,
  * with a straight line of two hours between. Seconds count from `fromMs`.
  */
-export function nightProfile(draft: Draft, fromMs: number, nightC: number): ProfilePoint[] {
+function nightProfile(draft: Draft, fromMs: number, nightC: number): ProfilePoint[] {
 	const dayC = draft.temperatureC;
 	const rampS = DEFAULTS.nightRampS.value;
 	const times = workingTimes(draft.inputs.shop, fromMs - 86_400_000, PROFILE_DAYS);
@@ -130,7 +130,7 @@ function fromStart(points: readonly ProfilePoint[], nightC: number): ProfilePoin
  * How long a sheet's cure takes from an instant on, through warm shifts and cold nights, in whole
  * minutes; null, with a warning, when it is not reached within 60 days or the night is too cold.
  */
-export function nightCureS(
+function nightCureS(
 	draft: Draft,
 	given: { path: string; label: string; sheet: Sheet; fromMs: number; nightC: number }
 ): number | null {

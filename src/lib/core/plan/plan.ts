@@ -29,7 +29,7 @@ const lawSchema = z.strictObject({
 	validity: z.string()
 });
 
-export const figureSchema = z.strictObject({
+const figureSchema = z.strictObject({
 	label: z.string(),
 	value: z.number(),
 	unit: z.enum(UNITS),
@@ -50,7 +50,7 @@ export const figureSchema = z.strictObject({
 });
 
 /** One cup: what goes in, in pouring order (thicker part first), as the shop's scale shows it. */
-export const cupSchema = z.strictObject({
+const cupSchema = z.strictObject({
 	massG: g,
 	parts: z.array(z.strictObject({ part: z.string(), massG: g })).min(1),
 	/** Brim volume of the cup to take from the shelf; filled to two thirds at most. */
@@ -74,7 +74,7 @@ const batch = {
 	workingS: s
 };
 
-export const coatSchema = z.strictObject({
+const coatSchema = z.strictObject({
 	id: z.string(),
 	kind: z.enum(['detail', 'build']),
 	/** 1-based within its kind. */
@@ -90,7 +90,7 @@ export const coatSchema = z.strictObject({
 	windowClosesS: s
 });
 
-export const shellRoundSchema = z.strictObject({
+const shellRoundSchema = z.strictObject({
 	id: z.string(),
 	number: z.number().int().positive(),
 	title: z.string(),
@@ -141,7 +141,7 @@ const orderLineSchema = z.strictObject({
 		.optional()
 });
 
-export const warningSchema = z.strictObject({
+const warningSchema = z.strictObject({
 	code: z.string(),
 	/** "refuse" blocks acceptance of the plan. */
 	severity: z.enum(['refuse', 'warn', 'note']),

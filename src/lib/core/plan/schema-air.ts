@@ -13,7 +13,7 @@ const airLimitSchema = z.strictObject({
 });
 
 /** One substance released in one kind of work; null where no law gives a number. */
-export const airStepSchema = z.strictObject({
+const airStepSchema = z.strictObject({
 	phase: z.string(),
 	title: z.string(),
 	materialId: z.string(),

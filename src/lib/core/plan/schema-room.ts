@@ -26,7 +26,7 @@ const curvePointSchema = z.strictObject({
 });
 
 /** One material that heats itself: a cup of it against the coat, from mixing on. */
-export const cureMaterialSchema = z.strictObject({
+const cureMaterialSchema = z.strictObject({
 	materialId: z.string(),
 	materialName: z.string(),
 	cup: z.strictObject({

@@ -33,11 +33,11 @@ const airFields = {
 const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time of day such as 07:30');
 
 /** Working hours of one weekday, ISO numbering: 1 is Monday, 7 is Sunday. */
-export const shiftSchema = z
+const shiftSchema = z
 	.strictObject({ weekday: z.number().int().min(1).max(7), from: clock, to: clock })
 	.refine((s) => s.from < s.to, { error: 'a shift ends after it begins, on the same day' });
 
-export const currencySchema = z.string().regex(/^[A-Z]{3}$/, 'an ISO 4217 code such as USD');
+const currencySchema = z.string().regex(/^[A-Z]{3}$/, 'an ISO 4217 code such as USD');
 
 function isZone(zone: string): boolean {
 	try {
