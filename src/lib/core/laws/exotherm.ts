@@ -35,6 +35,8 @@ export interface CureMoment {
 
 /** Beyond this conversion no heat worth counting is left and the mass only cools. */
 const DONE = 0.9999;
+/** Steps over the shortest of the times of cure and cooling, and one a kelvin; numerical choice. */
+const STEPS_PER_TIME = 8;
 /** End of a curve that would never end; numerical choice. */
 const MAX_STEPS = 200_000;
 
@@ -79,7 +81,8 @@ function step(mass: CuringMass, now: CureMoment, lengthS: number): CureMoment {
 function stepLengthS(mass: CuringMass, now: CureMoment): number {
 	const k = mass.kPerS * rawSpeedFactor(now.temperatureC, mass.referenceC, mass.rate);
 	const [heating] = rates(mass, now.temperatureC, now.conversion);
-	return 1 / (20 * k * (1 + START_TERM) + 20 * mass.coolingPerS + Math.abs(heating) + 1e-6);
+	const fastest = k * (1 + START_TERM) + mass.coolingPerS;
+	return 1 / (STEPS_PER_TIME * fastest + Math.abs(heating) + 1e-6);
 }
 
 /**
