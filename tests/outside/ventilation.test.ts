@@ -160,6 +160,27 @@ outsideCase({
 	got: () => minutes(timeToPpm({ ...room(1.4, 2500, 75_000), startPpm: 0, targetPpm: 175 }).timeS),
 	tolerance: 0.01
 });
+const HVAC_GUIDE =
+	'Design Guide for Heating, Ventilating, and Air Conditioning Systems, 2000, rev. 2006, p. 106, worked example';
+outsideCase({
+	what: 'purge from 20 to 1.4 %, 1000 ft³ at 2000 cfm, mixing factor 5',
+	source: HVAC_GUIDE,
+	unit: 'min',
+	expected: 6.65,
+	got: () =>
+		minutes(timeToPpm({ ...room(0, 2000 / 5, 1000), startPpm: 200_000, targetPpm: 14_000 }).timeS),
+	tolerance: 0.005
+});
+outsideCase({
+	what: 'air changes until then',
+	source: HVAC_GUIDE,
+	unit: '1',
+	expected: 13.3,
+	got: () =>
+		2 *
+		minutes(timeToPpm({ ...room(0, 2000 / 5, 1000), startPpm: 200_000, targetPpm: 14_000 }).timeS),
+	tolerance: 0.05
+});
 outsideCase({
 	what: 'half-life of 20 m³ at 9.9 m³/h',
 	source: 'J. Jock, industrial hygiene notes, July 2013',

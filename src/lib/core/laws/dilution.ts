@@ -7,7 +7,8 @@ export const dilutionFlowLaw: Law = {
 	id: 'dilution-flow',
 	name: 'Air flow to dilute a vapor to a limit',
 	formula: 'Q = K · G / C',
-	source: 'ACGIH, Industrial Ventilation, dilution ventilation (from memory)',
+	source:
+		'University of Toledo, Industrial Ventilation, related formulae: Q = (G / C) · K; ACGIH, Industrial Ventilation (from memory)',
 	validity:
 		'Even release, worker away from it, low toxicity, clean supply air, C below 1 %; K from 1 (ideal) to 10 (poor). Not for isocyanates, sensitizers, dust or fume.'
 };
