@@ -65,9 +65,9 @@ test('signing in and working with the keys alone, up to a cup that is mixed', as
 
 	const heading = page.getByRole('heading', { level: 1 });
 	await expect(heading).toHaveText('Build coat 1');
-	const targets = await page.getByRole('list', { name: 'Pour in this order' }).innerText();
-	const [first = '', second = ''] = [...targets.matchAll(/([\d.]+)\s?g\b/g)].map(
-		(found) => found[1]
+	const lines = page.getByRole('list', { name: 'Pour in this order' }).getByRole('listitem');
+	const [first = '', second = ''] = (await lines.allInnerTexts()).map(
+		(line) => /([\d.]+)\s?g\b/.exec(line)?.[1]
 	);
 	await tabTo(page, /^Scale shows B/);
 	await page.keyboard.type(first);
