@@ -10,7 +10,7 @@ import { now } from './clock';
 import { briefings } from './content';
 import type { Db } from './database';
 import { fieldErrors } from './field-errors';
-import { eventFromForm, isEventType } from './form-event';
+import { eventFromForm, filledRows, isEventType } from './form-event';
 import { jobOrError, namesById } from './job-or-error';
 
 interface Posting {
@@ -54,7 +54,7 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	}
 	const step = benchStep(job.state, { by, at: now() });
 	const fields = step.acts.find((act) => act.type === type)?.fields ?? [];
-	const errors = fieldErrors(event, fields, system);
+	const errors = atFormRows(fieldErrors(event, fields, system), form);
 	if (Object.keys(errors).length > 0) return fail(422, notDone({ type, label, errors }, form));
 
 	const result = await postAct(db, { jobId, id, seq: seq + 1, by, event });
@@ -84,14 +84,27 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	}
 }
 
+/** Errors of a list at the rows in which they stand in the form, where empty rows count too. */
+function atFormRows(errors: Record<string, string>, form: FormData): Record<string, string> {
+	return Object.fromEntries(
+		Object.entries(errors).map(([key, message]) => {
+			const [, name, index, rest] = /^(\w+)\[(\d+)\](.*)$/.exec(key) ?? [];
+			if (name === undefined) return [key, message];
+			return [`${name}[${filledRows(form, name)[Number(index)] ?? index}]${rest}`, message];
+		})
+	);
+}
+
 function notDone(
 	given: Partial<NotDone> & Pick<NotDone, 'type' | 'label'>,
 	form: FormData
 ): NotDone {
 	const own = ['type', 'seq', 'id', 'units'];
-	const values = [...form.entries()].flatMap(([key, value]) =>
-		typeof value === 'string' && !own.includes(key) ? [[key, value] as const] : []
-	);
+	// More than one value under a name, as photos have, comes back as one text.
+	const values = [...new Set(form.keys())].flatMap((key) => {
+		const texts = form.getAll(key).filter((value) => typeof value === 'string');
+		return texts.length > 0 && !own.includes(key) ? [[key, texts.join(' ')] as const] : [];
+	});
 	return {
 		errors: {},
 		refusal: null,

@@ -49,15 +49,8 @@ function readList(schema: z.ZodArray, name: string, form: FormData): unknown[] {
 	if (!(element instanceof z.ZodObject)) {
 		return form.getAll(name).filter((value) => typeof value === 'string' && value !== '');
 	}
-	const found = [...form.keys()].flatMap((key) => {
-		const index = key.startsWith(`${name}[`) ? /^\[(\d+)\]/.exec(key.slice(name.length)) : null;
-		return index?.[1] === undefined ? [] : [Number(index[1])];
-	});
-	const rows = [...new Set(found)].sort((a, b) => a - b);
-	const keys = Object.keys(element.shape);
-	return rows
+	return filledRows(form, name)
 		.map((row) => `${name}[${row}]`)
-		.filter((prefix) => keys.some((key) => textOf(form, `${prefix}.${key}`) !== ''))
 		.map((prefix) =>
 			Object.fromEntries(
 				Object.entries(element.shape).map(([key, field]) => [
@@ -66,6 +59,25 @@ function readList(schema: z.ZodArray, name: string, form: FormData): unknown[] {
 				])
 			)
 		);
+}
+
+/**
+ * The rows of a list that a person filled in, by their numbers in the form: empty ones count as not
+ * there, and so does a key dimension that was offered and not measured.
+ */
+export function filledRows(form: FormData, name: string): number[] {
+	const cells = [...form.keys()].flatMap((key) => {
+		const found = key.startsWith(`${name}[`)
+			? /^\[(\d+)\]\.(\w+)$/.exec(key.slice(name.length))
+			: null;
+		return found?.[1] === undefined ? [] : [{ row: Number(found[1]), column: found[2], key }];
+	});
+	const rows = [...new Set(cells.map(({ row }) => row))].sort((a, b) => a - b);
+	return rows.filter((row) => {
+		const own = cells.filter((cell) => cell.row === row);
+		const measured = own.find(({ column }) => column === 'measuredMm');
+		return (measured ? [measured] : own).some(({ key }) => textOf(form, key) !== '');
+	});
 }
 
 function readRecord(schema: z.ZodRecord, name: string, form: FormData): Record<string, unknown> {

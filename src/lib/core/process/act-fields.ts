@@ -1,5 +1,5 @@
 import { PHASE_IDS } from '../content/vocabulary';
-import { batchAtWork, type ProcessContext } from './context';
+import { batchAtWork, isOpenOrder, type ProcessContext } from './context';
 import type { EventType } from './events';
 import { HOLDS } from './holds';
 import { nextCup } from './next-cup';
@@ -171,11 +171,13 @@ export const ACT_FIELDS: Partial<Record<EventType, FieldMaker>> = {
 		]),
 		text('place', 'Where', false)
 	],
-	'surface.abraded': () => [
+	'surface.abraded': (c) => [
 		text('grit', 'Abraded with', true, 'for example 120 grit'),
 		confirm('wiped', 'Dust wiped off'),
 		confirm('dried', 'Wiped surface is dry'),
-		longText('reason', 'Why the window was missed', true)
+		isOpenOrder(c, c.phase)
+			? { ...longText('reason', 'Why it is abraded', true), preset: c.sentBack?.reason ?? '' }
+			: longText('reason', 'Why the window was missed', true)
 	],
 	'deviation.decided': () => [
 		choice('accepted', 'Decision', [

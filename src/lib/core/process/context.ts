@@ -117,3 +117,11 @@ export function batchAtWork(context: ProcessContext): Coat | ShellRound | null {
 	if (context.phase === 'shell') return context.rounds[context.roundIndex] ?? null;
 	return coatAtWork(context);
 }
+
+/** A supervisor's order to go on from `to` covers one abrading, not every later one. */
+export function isOpenOrder({ sentBack, deviations }: ProcessContext, to: PhaseId): boolean {
+	if (sentBack?.to !== to) return false;
+	return !deviations.some(
+		({ decided }) => decided?.by === sentBack.by && decided.at === sentBack.at
+	);
+}

@@ -1,5 +1,5 @@
-import type { StepSlug } from '../content/vocabulary';
-import { batchAtWork, coatAtWork, type ProcessContext } from './context';
+import type { PhaseId, StepSlug } from '../content/vocabulary';
+import { batchAtWork, coatAtWork, isOpenOrder, type ProcessContext } from './context';
 import type { EventType } from './events';
 import { HOLDS } from './holds';
 import { TROUBLE_TITLES } from './titles';
@@ -53,6 +53,9 @@ const laidLine = (c: ProcessContext): string => {
 	if (!batch || c.laidG === 0) return '';
 	return `${Math.round(c.laidG)} g of ${Math.round(batch.massG)} g is laid. `;
 };
+
+const whoDecides = (c: ProcessContext, phase: PhaseId): string =>
+	isOpenOrder(c, phase) ? 'The supervisor has ordered it.' : 'A supervisor then decides.';
 
 /** One row for each state in which the machine can rest; a test holds the two together. */
 export const STEP_TABLE: Readonly<Record<string, StepRow>> = {
@@ -139,8 +142,8 @@ export const STEP_TABLE: Readonly<Record<string, StepRow>> = {
 	),
 	'coating.missed': row(
 		'abrade',
-		(c) => `${batchTitle(c)}: window missed`,
-		'Abrade the whole surface, wipe it, let it dry. A supervisor then decides.',
+		(c) => `${batchTitle(c)}: ${isOpenOrder(c, 'build') ? 'abrade first' : 'window missed'}`,
+		(c) => `Abrade the whole surface, wipe it, let it dry. ${whoDecides(c, 'build')}`,
 		'surface.abraded'
 	),
 	'coating.deciding': row(
@@ -215,7 +218,7 @@ export const STEP_TABLE: Readonly<Record<string, StepRow>> = {
 	'shell.missed': row(
 		'abrade',
 		'Shell: the last round is hard',
-		'Abrade where the next round goes, wipe it, let it dry. A supervisor then decides.',
+		(c) => `Abrade where the next round goes, wipe it, let it dry. ${whoDecides(c, 'shell')}`,
 		'surface.abraded'
 	),
 	'shell.deciding': row(

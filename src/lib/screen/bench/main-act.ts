@@ -22,6 +22,8 @@ export interface MainAct {
 	readFirst: boolean;
 	/** A supervisor's word is what is waited for. */
 	sign: boolean;
+	/** Beside the work a supervisor may decide to let it be. */
+	mayDecide: boolean;
 	/** What cannot be done yet, and why. */
 	notYet: Act[];
 	/** Everything else this person may do here. */
@@ -38,6 +40,7 @@ export function mainAct(
 	const sign = acts.some((act) => act.signature && act.type !== 'deviation.decided')
 		? true
 		: primary?.type === 'deviation.decided';
+	const mayDecide = !sign && acts.some(({ type }) => type === 'deviation.decided');
 	const readFirst =
 		given.unread > 0 && (given.isBrief || (primary?.blocked?.includes('briefings') ?? false));
 	const free = primary?.blocked === null && !primary.signature ? primary : null;
@@ -59,5 +62,5 @@ export function mainAct(
 			(a.type !== 'job.takenOver' || given.isOthers) &&
 			!(readFirst && !SIDE.includes(a.type))
 	);
-	return { act, readFirst: readFirst && act === null, sign, notYet, others };
+	return { act, readFirst: readFirst && act === null, sign, mayDecide, notYet, others };
 }

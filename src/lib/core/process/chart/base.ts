@@ -2,7 +2,7 @@ import { assign, setup } from 'xstate';
 import type { PhaseId } from '../../content/vocabulary';
 import type { Plan } from '../../plan/plan';
 import * as change from '../changes';
-import { coatAtWork, type ProcessContext } from '../context';
+import { coatAtWork, isOpenOrder, type ProcessContext } from '../context';
 import type { EventOf, EventType, HoldId, ProcessEvent } from '../events';
 import { HOLDS } from '../holds';
 import { secondsBetween } from '../instant';
@@ -33,14 +33,6 @@ function passed(event: ProcessEvent): boolean {
 function destination(event: ProcessEvent): string | null {
 	if (event.type === 'hold.sentBack') return event.to;
 	return event.type === 'trouble.mended' ? event.wayBack : null;
-}
-
-/** A supervisor's order to go on from `to` covers one abrading, not every later one. */
-function isOpenOrder({ sentBack, deviations }: ProcessContext, to: PhaseId): boolean {
-	if (sentBack?.to !== to) return false;
-	return !deviations.some(
-		({ decided }) => decided?.by === sentBack.by && decided.at === sentBack.at
-	);
 }
 
 type Finding = 'wet' | 'open' | 'closed';
