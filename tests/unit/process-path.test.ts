@@ -343,6 +343,42 @@ describe('trouble, pause and persons', () => {
 		expect(contextOf(strip.state).coatIndex).toBe(0);
 	});
 
+	test('can be reported while the work is paused, and mending it takes the work up again', () => {
+		const log = bench().toCoats().do('job.paused', { reason: 'lunch' });
+		log.do('trouble.reported', { trouble: 'spill', note: 'a cup fell over' });
+		expect(jobSummary(log.state).status).toBe('in trouble');
+		log.do('trouble.mended', { how: 'wiped up', wayBack: 'resume' });
+		expect(pathOf(log)).toBe('coating.weighing');
+	});
+
+	test('in the first round of the shell leads back to waxing the glove, not to the bare glove', () => {
+		const log = bench().toShell().readRoom().cup(180);
+		log.do('trouble.reported', { trouble: 'off-ratio', note: 'stays soft' });
+		const again = log.try('trouble.mended', { how: 'scraped off', wayBack: 'redo coat' });
+		expect(why(again)).toContain('the ways back are: resume, shellRelease, release');
+		log.do('trouble.mended', { how: 'scraped off', wayBack: 'shellRelease' });
+		expect(pathOf(log)).toBe('shellRelease.waxing');
+		expect(contextOf(log.state).signatures.readyForShell).toBeUndefined();
+		expect(contextOf(log.state).coats).toHaveLength(3);
+		log.do('glove.waxed', { wholeBack: true, coats: 1 }).do('frame.refitted', { tight: true });
+		log.sign('readyForShell').readRoom().cup(180);
+	});
+
+	test('of a shell that will not cure costs the shell, not the glove', () => {
+		const log = bench().toShell().readRoom();
+		for (const round of log.plan.shell.rounds) log.cup(round.massG).do('coat.finished');
+		log.do('shell.finished', { thicknessMm: 12, cornersFull: true, feetLevel: true });
+		log.do('trouble.reported', { trouble: 'no-cure', note: 'soft after two days' });
+		log.do('trouble.mended', { how: 'stripped', wayBack: 'shellRelease' }, SUPERVISOR);
+		expect(pathOf(log)).toBe('shellRelease.waxing');
+	});
+
+	test('never leads forward past the phase it was met in', () => {
+		const log = bench().toCoats().do('trouble.reported', { trouble: 'no-cure', note: 'soft' });
+		const ahead = { how: 'x', wayBack: 'shellRelease' };
+		expect(why(log.try('trouble.mended', ahead, SUPERVISOR))).toContain('the ways back are');
+	});
+
 	test('that belongs to another phase is refused', () => {
 		const answer = bench().try('trouble.reported', { trouble: 'shell-locked', note: 'x' });
 		expect(why(answer)).toContain('does not belong to this phase');

@@ -48,8 +48,9 @@ describe('a recoat window', () => {
 	test('is not held against the first round of a shell that is laid again', () => {
 		const log = bench().toShell().readRoom().cup(100);
 		log.do('trouble.reported', { trouble: 'sag', note: 'slid' }).wait(90 * MIN);
-		log.do('trouble.mended', { how: 'scraped off', wayBack: 'redo coat' });
-		log.do('cup.weighed', ON_RATIO).do('cup.mixed');
+		log.do('trouble.mended', { how: 'scraped off', wayBack: 'shellRelease' });
+		log.do('glove.waxed', { wholeBack: true, coats: 1 }).do('frame.refitted', { tight: true });
+		log.sign('readyForShell').do('cup.weighed', ON_RATIO).do('cup.mixed');
 	});
 });
 

@@ -1,4 +1,3 @@
-import { PHASE_IDS } from '../content/vocabulary';
 import { batchAtWork, isOpenOrder, type ProcessContext } from './context';
 import type { EventType } from './events';
 import { HOLDS } from './holds';
@@ -6,7 +5,7 @@ import { nextCup } from './next-cup';
 import { PHASE_TITLES, TROUBLE_TITLES } from './titles';
 import { LAID_FRACTION, SHELL_FRACTION } from './rules';
 import type { ActField } from './step';
-import { TROUBLES, troublesIn, type WayBack } from './troubles';
+import { troublesIn, waysBackFrom, type WayBack } from './troubles';
 
 const confirm = (name: string, label: string): ActField => ({
 	name,
@@ -69,16 +68,6 @@ const WAYS: Record<'resume' | 'redo coat', string> = {
 
 function wayBackLabel(way: WayBack): string {
 	return way === 'resume' || way === 'redo coat' ? WAYS[way] : `Back to: ${PHASE_TITLES[way]}`;
-}
-
-function waysBack(c: ProcessContext): WayBack[] {
-	if (!c.trouble) return [];
-	const reached = PHASE_IDS.indexOf(c.phase);
-	return TROUBLES[c.trouble.id].waysBack.filter((way) => {
-		if (way === 'resume') return true;
-		if (way === 'redo coat') return ['detail', 'build', 'shell'].includes(c.phase);
-		return PHASE_IDS.indexOf(way) <= reached;
-	});
 }
 
 function isShort(c: ProcessContext): boolean {
@@ -321,7 +310,7 @@ export const ACT_FIELDS: Partial<Record<EventType, FieldMaker>> = {
 		choice(
 			'wayBack',
 			'How work goes on',
-			waysBack(c).map((way): [string, string] => [way, wayBackLabel(way)])
+			waysBackFrom(c).map((way): [string, string] => [way, wayBackLabel(way)])
 		)
 	],
 	'job.paused': () => [longText('reason', 'Why', true)],

@@ -343,6 +343,8 @@ export function redoCoat(c: ProcessContext): Change {
 export function troubleReported(c: ProcessContext, e: EventOf<'trouble.reported'>): Change {
 	return {
 		lastAt: e.at,
+		// A trouble ends a pause: when it is mended, somebody is at work.
+		pausedFor: null,
 		trouble: { id: e.trouble, at: e.at, by: e.by, place: e.place ?? '', note: e.note },
 		// A coat that dragged has not passed, whatever the fingertip said.
 		...(e.trouble === 'recoat-too-early' ? { tackPassed: false } : {})

@@ -3,7 +3,7 @@ import { cupDeviationFraction, isOnRatio, missingParts, strangeParts } from './c
 import type { EventOf, EventType, ProcessEvent } from './events';
 import { HOLDS } from './holds';
 import { addSeconds, secondsBetween } from './instant';
-import { TROUBLES } from './troubles';
+import { TROUBLES, waysBackFrom } from './troubles';
 
 /** Hours for which a reading of the room is taken as true; common practice, no source. */
 const ROOM_READING_S = 12 * 3600;
@@ -211,14 +211,8 @@ export const RULES = {
 		says: () => 'that trouble does not belong to this phase'
 	},
 	troubleMayReturnTo: {
-		holds: (c, e) =>
-			is(e, 'trouble.mended') &&
-			c.trouble !== null &&
-			TROUBLES[c.trouble.id].waysBack.includes(e.wayBack) &&
-			(e.wayBack !== 'redo coat' || ['detail', 'build', 'shell'].includes(c.phase)) &&
-			(e.wayBack !== 'release' || !['pattern', 'brief'].includes(c.phase)),
-		says: (c) =>
-			`from this trouble the ways back are: ${c.trouble ? TROUBLES[c.trouble.id].waysBack.join(', ') : ''}`
+		holds: (c, e) => is(e, 'trouble.mended') && waysBackFrom(c).includes(e.wayBack),
+		says: (c) => `from this trouble the ways back are: ${waysBackFrom(c).join(', ')}`
 	},
 	troubleMendedByAnother: {
 		holds: (c, e) =>

@@ -18,10 +18,14 @@ const MIXING: readonly PhaseId[] = [...COATING, 'shell'];
 export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	'off-ratio': {
 		phases: MIXING,
-		waysBack: ['redo coat', 'resume', 'release'],
+		waysBack: ['redo coat', 'resume', 'shellRelease', 'release'],
 		needsAnother: false
 	},
-	'pot-life-overrun': { phases: MIXING, waysBack: ['resume', 'redo coat'], needsAnother: false },
+	'pot-life-overrun': {
+		phases: MIXING,
+		waysBack: ['resume', 'redo coat', 'shellRelease'],
+		needsAnother: false
+	},
 	'recoat-too-early': { phases: COATING, waysBack: ['resume'], needsAnother: false },
 	'recoat-missed': { phases: COATING, waysBack: ['resume'], needsAnother: false },
 	bubbles: {
@@ -32,7 +36,7 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	voids: { phases: ['peel', 'wash', 'inspect', 'pour'], waysBack: ['resume'], needsAnother: false },
 	'no-cure': {
 		phases: [...MIXING, 'gloveCure', 'shellCure'],
-		waysBack: ['resume', 'redo coat', 'release'],
+		waysBack: ['resume', 'redo coat', 'shellRelease', 'release'],
 		needsAnother: true
 	},
 	'shell-locked': { phases: ['open'], waysBack: ['resume'], needsAnother: false },
@@ -48,7 +52,7 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	},
 	'film-beaded': { phases: ['release'], waysBack: ['resume', 'release'], needsAnother: false },
 	'frame-leak': { phases: [...COATING, 'pour'], waysBack: ['resume'], needsAnother: false },
-	sag: { phases: MIXING, waysBack: ['resume', 'redo coat'], needsAnother: false },
+	sag: { phases: MIXING, waysBack: ['resume', 'redo coat', 'shellRelease'], needsAnother: false },
 	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false },
 	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true },
 	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true }
@@ -57,6 +61,28 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 /** Troubles that can be reported in a phase, in the order of the vocabulary. */
 export function troublesIn(phase: PhaseId): TroubleId[] {
 	return (Object.keys(TROUBLES) as TroubleId[]).filter((id) => TROUBLES[id].phases.includes(phase));
+}
+
+interface Place {
+	trouble: { id: TroubleId } | null;
+	phase: PhaseId;
+	roundIndex: number;
+}
+
+/**
+ * The ways back that are open from where the trouble was met. None leads forward. The first round of
+ * the shell lies on the waxed glove: scraping it off takes the wax along, so it is never simply laid
+ * again; the back of the glove is waxed anew.
+ */
+export function waysBackFrom({ trouble, phase, roundIndex }: Place): WayBack[] {
+	if (!trouble) return [];
+	return TROUBLES[trouble.id].waysBack.filter((way) => {
+		if (way === 'resume') return true;
+		if (way === 'redo coat') {
+			return COATING.includes(phase) || (phase === 'shell' && roundIndex > 0);
+		}
+		return PHASE_IDS.indexOf(way) <= PHASE_IDS.indexOf(phase);
+	});
 }
 
 /** Phases that some trouble leads back to; no trouble leads forward past a hold point. */

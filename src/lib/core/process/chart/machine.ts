@@ -15,6 +15,11 @@ const readings = {
 } as const;
 
 const abandon = { guard: obeys('afterLast'), target: '#abandoned', actions: 'end' } as const;
+const report = {
+	guard: obeys('afterLast', 'troubleFitsPhase'),
+	target: '#troubled',
+	actions: 'reportTrouble'
+} as const;
 const takeOver = { guard: obeys('afterLast', 'notInHand'), actions: 'takeOver' } as const;
 const MEND: RuleName[] = ['afterLast', 'troubleMendedByAnother', 'troubleMayReturnTo'];
 
@@ -59,11 +64,7 @@ export const processMachine = base.createMachine({
 				'job.takenOver': takeOver,
 				'job.abandoned': abandon,
 				'job.paused': { guard: obeys('afterLast'), target: 'paused', actions: 'pause' },
-				'trouble.reported': {
-					guard: obeys('afterLast', 'troubleFitsPhase'),
-					target: 'troubled',
-					actions: 'reportTrouble'
-				}
+				'trouble.reported': report
 			}
 		},
 		paused: {
@@ -71,6 +72,7 @@ export const processMachine = base.createMachine({
 				...readings,
 				'job.takenOver': takeOver,
 				'job.abandoned': abandon,
+				'trouble.reported': report,
 				'job.resumed': {
 					guard: obeys('afterLast', 'inHand'),
 					target: 'working.where',
@@ -79,6 +81,7 @@ export const processMachine = base.createMachine({
 			}
 		},
 		troubled: {
+			id: 'troubled',
 			on: {
 				...readings,
 				'job.takenOver': takeOver,
