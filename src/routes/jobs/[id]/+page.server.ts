@@ -3,6 +3,7 @@ import { contextOf } from '$lib/core/process/job';
 import { stopAt, stopsOf } from '$lib/core/process/progress';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { jobSummary } from '$lib/core/process/summary';
+import { withCustomary } from '$lib/core/process/typed-units';
 import { now } from '$lib/server/clock';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { wordsOf } from '$lib/server/entry-words';
@@ -32,7 +33,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 				at: event.at,
 				by: event.by,
 				label: ENTRY_LABELS[event.type],
-				words: wordsOf(event),
+				words: withCustomary(wordsOf(event), locals.shop?.units ?? 'SI'),
 				undoneFor: state.undone[id] ?? null
 			}))
 			.reverse()
