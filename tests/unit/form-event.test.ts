@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { eventSchema } from '../../src/lib/core/process/events';
 import { fieldErrors } from '../../src/lib/server/field-errors';
-import { eventFromForm, isEventType } from '../../src/lib/server/form-event';
+import { eventFromForm, filledRows, isEventType } from '../../src/lib/server/form-event';
 
 function form(fields: Record<string, string>): FormData {
 	const data = new FormData();
@@ -80,4 +80,26 @@ test('a form cannot say who or when, nor name an act that does not exist', () =>
 	expect(isEventType('wax.applied')).toBe(true);
 	expect(isEventType('__proto__')).toBe(false);
 	expect(isEventType('wax.removed')).toBe(false);
+});
+
+test('rows keep their places: empty ones, and dimensions that were not measured, count as not there', () => {
+	const points = form({
+		'points[0].place': '',
+		'points[0].thicknessMm': '',
+		'points[2].place': 'North wall',
+		'points[2].thicknessMm': '4.8'
+	});
+	expect(filledRows(points, 'points')).toEqual([2]);
+	const dimensions = form({
+		'dimensions[0].name': 'Overall length',
+		'dimensions[0].plannedMm': '300',
+		'dimensions[0].measuredMm': '',
+		'dimensions[1].name': 'Overall width',
+		'dimensions[1].plannedMm': '200',
+		'dimensions[1].measuredMm': '200.5'
+	});
+	expect(filledRows(dimensions, 'dimensions')).toEqual([1]);
+	expect(eventFromForm('mold.inspected', dimensions).dimensions).toEqual([
+		{ name: 'Overall width', plannedMm: 200, measuredMm: 200.5 }
+	]);
 });

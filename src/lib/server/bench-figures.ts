@@ -4,7 +4,7 @@ import type { BenchStep } from '$lib/core/process/step';
 import type { Figure } from '$lib/core/quantity/figure';
 
 /** A number of the step in view that opens to how it was found. */
-export interface StepFigure {
+interface StepFigure {
 	/** Whose target mass it is, when it is one of the cup at the scale. */
 	part: string | null;
 	label: string;

@@ -2,7 +2,7 @@ import { fahrenheit, MM_PER_IN } from '../quantity/customary';
 import { displayQuantity, type UnitSystem } from '../quantity/display';
 
 /** How a reading is typed at the bench: the unit behind the box, and the way to the core's and back. */
-export interface TypedUnit {
+interface TypedUnit {
 	unit: string;
 	toCore: (typed: number) => number;
 	fromCore: (value: number) => number;

@@ -3,7 +3,7 @@ import type { ActField } from '$lib/core/process/step';
 /** Acts whose optional words are what the reader wants: nothing of them is folded away. */
 const WHOLE = ['trouble.reported', 'hold.requested', 'job.takenOver'];
 
-export interface FoldedFields {
+interface FoldedFields {
 	shown: ActField[];
 	/** Asked of nobody, and seldom filled in: behind one line. */
 	folded: ActField[];
