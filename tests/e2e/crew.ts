@@ -105,8 +105,9 @@ export class Crew {
 	async waitAsAsked(): Promise<void> {
 		const until = this.page.getByRole('region', { name: 'Until when' });
 		if (!(await until.isVisible())) return;
-		if (!/^Wait/.test((await until.innerText()).trim())) return;
-		await this.pass(secondsOf(await until.getByRole('timer').innerText()) + 2);
+		// One look: a second later the words and the digits may say something else.
+		const digits = /^\s*Wait\b[^:]*?((?:\d+:)?\d+:\d\d)/.exec(await until.innerText())?.[1];
+		if (digits) await this.pass(secondsOf(digits) + 2);
 	}
 
 	/** Lets time pass in the shop and looks at the page anew. */
