@@ -8,7 +8,7 @@ const why = {
 	core: 'The core is pure: it sees no screen, no clock, no chance and no store.',
 	screen: 'Components take data and callbacks, and nothing else.',
 	inward:
-		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then plan, then process.'
+		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then mesh, then plan, then process.'
 };
 
 const CORE_FORBIDDEN = [
@@ -29,6 +29,7 @@ const CORE_ORDER = [
 	['log'],
 	['laws'],
 	['geometry', 'materials'],
+	['mesh'],
 	['plan'],
 	['process']
 ];
