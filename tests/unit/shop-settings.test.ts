@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { mayChange, rolesToGive } from '$lib/screen/people/people-rights';
 import { readShop, tidyDraft } from '$lib/screen/shop/read-shop';
 import { draftOfShop } from '$lib/screen/shop/shop-draft';
+import { shopLabel } from '$lib/screen/shop/shop-label';
 import { demo } from '$lib/server/demo-content';
+import { getShop, saveShop } from '$lib/server/shop.repository';
+import { testStore } from '../fixtures/server-store';
 
 const shop = demo.shop;
 
@@ -13,6 +16,75 @@ describe('the shop’s settings', () => {
 		expect(read?.shifts).toEqual(kept.shifts);
 		expect(read?.roomTemperatureC).toBeCloseTo(kept.roomTemperatureC, 9);
 		read?.cupVolumesMl.forEach((ml, i) => expect(ml).toBeCloseTo(kept.cupVolumesMl[i] ?? 0, 6));
+	});
+
+	/** All that a shop may say and need not. */
+	const told = {
+		...shop,
+		nightTemperatureC: 12.5,
+		roomSpreadK: 2.5,
+		roomVolumeM3: 85,
+		measuredFanM3PerH: 510,
+		fanGrille: { meanMPerS: 2.1, areaCm2: 900, freeFraction: 0.7 },
+		mixingFactor: 3,
+		limitSets: ['NIOSH REL' as const, 'UK WEL' as const],
+		airSpeedMPerS: 0.3,
+		ventilationNote: 'Wall fan, measured at the grille in May',
+		moldLifePours: 80,
+		benchTimes: { 'poured layer': { fixedS: 21_600, perM2S: 25_200, daysCount: 5 } }
+	};
+
+	test.each(['SI', 'US'] as const)('what a shop need not say is kept in %s', async (units) => {
+		const kept = { ...told, units };
+		const { shop: read, errors } = readShop(tidyDraft(draftOfShop(kept)), kept.isDemo);
+		expect(errors).toBeNull();
+		expect(read).toEqual(kept);
+		const db = await testStore();
+		await saveShop(db, kept);
+		expect(await getShop(db)).toEqual(kept);
+		await db.destroy();
+	});
+
+	test('left blank, none of it is there', () => {
+		const { shop: read } = readShop(tidyDraft(draftOfShop(shop)), shop.isDemo);
+		expect(read).toEqual(shop);
+	});
+
+	test.each([
+		['roomVolumeM3', '0.5', '1 m³ or more'],
+		['mixingFactor', '12', '10 or less'],
+		['airSpeedMPerS', 'calm', 'a number in m/s'],
+		['measuredFanM3PerH', '-3', '0.01 m³/h or more'],
+		['moldLifePours', '2.5', 'whole number'],
+		['nightTemperatureC', '60', '45 °C or less'],
+		['roomSpreadK', '11', '10 K or less'],
+		[
+			'fanGrille.meanMPerS',
+			'2',
+			'Nothing is entered; accepted: a number in cm²',
+			'fanGrille.areaCm2'
+		],
+		['fanGrille.freeFraction', '120', '100 % or less'],
+		['benchTimes.solidBlock.fixedS', '-2', '0 h or more'],
+		['benchTimes.pouredLayer.perM2S', '9', 'a number in d', 'benchTimes.pouredLayer.daysCount']
+	])('%s as "%s" is refused in words: %s', (field, typed, says, at = field) => {
+		const draft = structuredClone(draftOfShop(shop));
+		const keys = field.split('.');
+		const last = keys.pop() ?? '';
+		Reflect.set(
+			keys.reduce<object>((node, key) => Object(Reflect.get(node, key)), draft),
+			last,
+			typed
+		);
+		const { shop: read, errors } = readShop(draft, true);
+		expect(read).toBeNull();
+		expect(errors?.[at]).toContain(says);
+		expect(shopLabel(at)).not.toContain('.');
+	});
+
+	test('a list of limits that nobody publishes is refused by name', () => {
+		const draft = { ...draftOfShop(shop), limitSets: ['House rule'] };
+		expect(readShop(draft, true).errors?.['limitSets.0']).toContain('OSHA PEL');
 	});
 
 	test('a change of units does not change what was typed in the old ones', () => {

@@ -45,6 +45,8 @@ export function blockPlan(
 	const shellMl = ((surface.exposedAreaCm2 * facts.shellMm) / 10) * (1 + extra);
 	const within = (gPerMl: number): number => Math.min(5, Math.max(0.1, gPerMl));
 	const boxMl = (surface.lengthMm * surface.widthMm * surface.heightMm) / 1000;
+	const common = otherTimes(facts.calendar.laborS, surface.exposedAreaCm2);
+	const own = inputs.shop.benchTimes;
 	const choice = chooseProcess({
 		pattern: {
 			lengthMm: Math.max(1, surface.lengthMm),
@@ -68,8 +70,8 @@ export function blockPlan(
 			shellPricePerKg: pricePerKg(shell),
 			ratePricePerH: inputs.shop.laborPerHour,
 			benchTimes: {
-				...otherTimes(facts.calendar.laborS, surface.exposedAreaCm2),
-				...inputs.shop.benchTimes,
+				'solid block': own?.['solid block'] ?? common['solid block'],
+				'poured layer': own?.['poured layer'] ?? common['poured layer'],
 				glove: {
 					fixedS: facts.calendar.laborS,
 					perM2S: 0,

@@ -75,7 +75,10 @@ export const shopSchema = z.strictObject({
 	moldLifePours: z.number().int().min(1).max(100_000).optional(),
 	/** The shop's own times for the two other ways to build. */
 	benchTimes: z
-		.strictObject({ 'solid block': benchTimeSchema, 'poured layer': benchTimeSchema })
+		.strictObject({
+			'solid block': benchTimeSchema.optional(),
+			'poured layer': benchTimeSchema.optional()
+		})
 		.optional(),
 	...airFields
 });

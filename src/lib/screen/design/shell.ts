@@ -19,7 +19,8 @@ export function navLinks({ person, shop }: ShellData): NavLink[] {
 		{ href: '/jobs/new', text: 'New mold' },
 		{ href: '/patterns', text: 'Patterns' },
 		{ href: '/materials', text: 'Materials' },
-		...everyone
+		...everyone,
+		{ href: '/shop', text: 'Shop' }
 	];
 	return person.role === 'apprentice' ? links : [...links, { href: '/people', text: 'People' }];
 }

@@ -1,8 +1,11 @@
 import {
+	CM2_PER_FT2,
 	CM2_PER_IN2,
 	fahrenheit,
 	G_PER_LB,
+	M3_PER_FT3,
 	ML_PER_US_FL_OZ,
+	MM_PER_FT,
 	MM_PER_IN,
 	N_PER_LBF,
 	PA_PER_PSI
@@ -37,7 +40,9 @@ const SHEET = {
 	areal: as('g/m²'),
 	rate: as('g/min'),
 	milliliters: as('mL'),
-	fractionPct: times('%', 0.01)
+	fractionPct: times('%', 0.01),
+	heat: as('J/g'),
+	heatCapacity: as('J/(g·K)')
 };
 
 const SI = {
@@ -49,7 +54,12 @@ const SI = {
 	temperature: as('°C'),
 	viscosity: times('mPa·s', 0.001),
 	tear: as('N/mm'),
-	modulus: as('MPa')
+	modulus: as('MPa'),
+	room: as('m³'),
+	airFlow: as('m³/h'),
+	airSpeed: as('m/s'),
+	difference: as('K'),
+	hoursPerArea: times('h/m²', 3600)
 };
 export type MeasureId = keyof typeof SI;
 
@@ -62,7 +72,12 @@ const US: Record<MeasureId, Measure> = {
 	temperature: { unit: '°F', toCore: (f) => (f - 32) / 1.8, fromCore: fahrenheit },
 	viscosity: times('cP', 0.001),
 	tear: times('lbf/in', N_PER_LBF / MM_PER_IN),
-	modulus: times('psi', PA_PER_PSI / 1e6)
+	modulus: times('psi', PA_PER_PSI / 1e6),
+	room: times('ft³', M3_PER_FT3),
+	airFlow: times('ft³/min', 60 * M3_PER_FT3),
+	airSpeed: times('ft/min', MM_PER_FT / 60_000),
+	difference: times('°F', 1 / 1.8),
+	hoursPerArea: times('h/ft²', (3600 * 10_000) / CM2_PER_FT2)
 };
 
 /** The unit in which a shop of this system types a quantity. */

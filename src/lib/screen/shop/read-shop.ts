@@ -1,18 +1,10 @@
+import { z } from 'zod';
 import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
 import { issueErrors } from '../form/issue-errors';
-import { readEntries, type FieldErrors, type NumberFields } from '../form/read-entries';
+import { readEntries, type FieldErrors } from '../form/read-entries';
 import { WEEKDAYS } from '../form/setup-draft';
 import type { ShopDraft } from './shop-draft';
-
-export const SHOP_NUMBERS: NumberFields = {
-	scaleReadabilityG: 'grams',
-	roomTemperatureC: 'temperature',
-	roomHumidityPct: 'percent',
-	laborPerHour: 'plain',
-	brushingGPerMin: 'rate',
-	pastingGPerMin: 'rate',
-	'cupVolumesMl.*': 'volume'
-};
+import { SHOP_NUMBERS } from './shop-numbers';
 
 /** The draft with blank cups taken out, so that an error stands where the cup is shown again. */
 export function tidyDraft(draft: ShopDraft): ShopDraft {
@@ -28,10 +20,18 @@ export function readShop(
 	const { shifts, errors: shiftErrors } = readDays(draft.days);
 	const plain = { ...draft, days: undefined, shownUnits: undefined };
 	const { value, errors: numberErrors } = readEntries(plain, SHOP_NUMBERS, system);
-	const parsed = shopSchema.safeParse({ cupVolumesMl: [], ...Object(value), isDemo, shifts });
+	const { limitSets, benchTimes, ...read } = Object(value);
+	const parsed = shopSchema.safeParse({
+		cupVolumesMl: [],
+		...read,
+		...(draft.limitSets.length > 0 && { limitSets }),
+		...(benchTimes && { benchTimes: waysOf(benchTimes) }),
+		isDemo,
+		shifts
+	});
 	const schemaErrors = parsed.success
 		? {}
-		: issueErrors(parsed.error, { fields: SHOP_NUMBERS, system, draft });
+		: issueErrors(inForm(parsed.error), { fields: SHOP_NUMBERS, system, draft });
 	// Hours are judged above, day by day, where the schema knows only a list of shifts.
 	const ownErrors = Object.entries(schemaErrors).filter(([path]) => !path.startsWith('shifts'));
 	const errors: FieldErrors = {
@@ -48,6 +48,25 @@ export function readShop(
 	return parsed.success && Object.keys(errors).length === 0
 		? { shop: parsed.data, errors: null }
 		: { shop: null, errors };
+}
+
+const waysOf = ({ solidBlock, pouredLayer }: Record<string, unknown>): object => ({
+	...(solidBlock !== undefined && { 'solid block': solidBlock }),
+	...(pouredLayer !== undefined && { 'poured layer': pouredLayer })
+});
+
+/** The schema's objections under the names that the form has for its fields. */
+function inForm(error: z.ZodError): z.ZodError {
+	const names: Record<string, string> = {
+		'solid block': 'solidBlock',
+		'poured layer': 'pouredLayer'
+	};
+	return new z.ZodError(
+		error.issues.map((issue) => ({
+			...issue,
+			path: issue.path.map((key) => names[String(key)] ?? key)
+		}))
+	);
 }
 
 function readDays(days: ShopDraft['days']): { shifts: Shift[]; errors: FieldErrors } {

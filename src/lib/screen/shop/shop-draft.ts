@@ -1,8 +1,11 @@
 import { z } from 'zod';
 import type { Shop } from '$lib/core/plan/shop';
-import { fieldText, measureOf } from '../form/measure';
+import { fieldTexts } from '../form/field-texts';
+import { BENCH_NUMBERS, SHOP_NUMBERS } from './shop-numbers';
 
 const text = z.string().default('');
+
+const benchTimeDraft = z.object({ fixedS: text, perM2S: text, daysCount: text }).prefault({});
 
 /** A shop's settings as typed. */
 export const shopDraftSchema = z.object({
@@ -23,7 +26,20 @@ export const shopDraftSchema = z.object({
 	laborPerHour: text,
 	brushingGPerMin: text,
 	pastingGPerMin: text,
-	cupVolumesMl: z.array(text).max(30).default([])
+	cupVolumesMl: z.array(text).max(30).default([]),
+	nightTemperatureC: text,
+	roomSpreadK: text,
+	roomVolumeM3: text,
+	measuredFanM3PerH: text,
+	fanGrille: z.object({ meanMPerS: text, areaCm2: text, freeFraction: text }).prefault({}),
+	mixingFactor: text,
+	/** None ticked is all of them, as where the shop says nothing. */
+	limitSets: z.array(z.string()).max(10).default([]),
+	airSpeedMPerS: text,
+	ventilationNote: text,
+	moldLifePours: text,
+	/** Names of fields hold no blanks, those of the ways to build do. */
+	benchTimes: z.object({ solidBlock: benchTimeDraft, pouredLayer: benchTimeDraft }).prefault({})
 });
 export type ShopDraft = z.infer<typeof shopDraftSchema>;
 
@@ -31,26 +47,23 @@ export const MOST_CUPS = 20;
 
 /** A shop's settings as they stand in the form, in its own units. */
 export function draftOfShop(shop: Shop): ShopDraft {
-	const inUnits = (value: number, id: Parameters<typeof measureOf>[0]) =>
-		fieldText(value, measureOf(id, shop.units));
-	return {
-		name: shop.name,
-		zone: shop.zone,
-		units: shop.units,
+	const { shifts, benchTimes } = shop;
+	return shopDraftSchema.parse({
+		...Object(fieldTexts(shop, SHOP_NUMBERS, shop.units)),
 		shownUnits: shop.units,
-		currency: shop.currency,
 		days: Array.from({ length: 7 }, (_, i) =>
-			shop.shifts
+			shifts
 				.filter(({ weekday }) => weekday === i + 1)
 				.sort((a, b) => a.from.localeCompare(b.from))
 				.map(({ from, to }) => ({ from, to }))
 		),
-		scaleReadabilityG: inUnits(shop.scaleReadabilityG, 'grams'),
-		roomTemperatureC: inUnits(shop.roomTemperatureC, 'temperature'),
-		roomHumidityPct: inUnits(shop.roomHumidityPct, 'percent'),
-		laborPerHour: inUnits(shop.laborPerHour, 'plain'),
-		brushingGPerMin: inUnits(shop.brushingGPerMin, 'rate'),
-		pastingGPerMin: inUnits(shop.pastingGPerMin, 'rate'),
-		cupVolumesMl: shop.cupVolumesMl.map((ml) => inUnits(ml, 'volume'))
-	};
+		benchTimes: fieldTexts(
+			{
+				solidBlock: benchTimes?.['solid block'],
+				pouredLayer: benchTimes?.['poured layer']
+			},
+			BENCH_NUMBERS,
+			shop.units
+		)
+	});
 }
