@@ -1,12 +1,9 @@
-import { initialTransition, transition, type SnapshotFrom } from 'xstate';
 import type { Plan } from '../plan/plan';
-import { processMachine } from './chart/machine';
 import type { ProcessContext } from './context';
 import type { EventType, LoggedEvent } from './events';
 import { refusalOf } from './refusal';
+import { firstSnapshot, nextSnapshot, type Snapshot } from './transition';
 import { undo } from './undo';
-
-export type Snapshot = SnapshotFrom<typeof processMachine>;
 
 /** A job as its log leaves it: the machine's state and the events that made it so. */
 export interface JobState {
@@ -39,12 +36,11 @@ export function openJob(plan: Plan, logged: LoggedEvent): JobState {
 	if (event.type !== 'job.opened') {
 		throw new Error(`a log begins with job.opened, not with ${event.type}`);
 	}
-	const [snapshot] = initialTransition(processMachine, { plan, openedAt: event.at });
 	return {
 		jobId: event.jobId,
 		title: event.title,
 		openedBy: event.by,
-		snapshot,
+		snapshot: firstSnapshot(plan, event.at),
 		effective: [logged],
 		undone: {},
 		lastSeq: logged.seq,
@@ -60,12 +56,11 @@ export function advance(state: JobState, logged: LoggedEvent): Advance {
 	if (logged.event.type === 'act.undone') return undo(state, logged, logged.event);
 	const refusal = refusalOf(state, logged.event);
 	if (refusal) return refusal;
-	const [snapshot] = transition(processMachine, state.snapshot, logged.event);
 	return {
 		ok: true,
 		state: {
 			...state,
-			snapshot,
+			snapshot: nextSnapshot(state.snapshot, logged.event),
 			effective: [...state.effective, logged],
 			lastSeq: logged.seq,
 			lastAt: logged.event.at

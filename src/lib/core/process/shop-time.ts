@@ -1,25 +1,34 @@
 const INSTANT = /\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d+)?Z/g;
 
-function format(at: string, zone: string, options: Intl.DateTimeFormatOptions): string {
-	return new Intl.DateTimeFormat('en-US', { timeZone: zone, hourCycle: 'h23', ...options }).format(
-		new Date(at)
-	);
-}
+const FORMS = {
+	clock: { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' },
+	date: { weekday: 'short', month: 'short', day: 'numeric' },
+	/** For comparing: "3/2/2026". */
+	day: { year: 'numeric', month: 'numeric', day: 'numeric' }
+} as const satisfies Record<string, Intl.DateTimeFormatOptions>;
 
-/** Calendar day in the shop's zone, for comparing: "2026-03-02". */
-function dayOf(at: string, zone: string): string {
-	return new Intl.DateTimeFormat('sv-SE', { timeZone: zone }).format(new Date(at));
+/** Making one takes far longer than using it, and a board uses hundreds. */
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function format(at: string, zone: string, form: keyof typeof FORMS): string {
+	const key = `${form} ${zone}`;
+	let formatter = formats.get(key);
+	if (!formatter) {
+		formatter = new Intl.DateTimeFormat('en-US', { timeZone: zone, ...FORMS[form] });
+		formats.set(key, formatter);
+	}
+	return formatter.format(new Date(at));
 }
 
 /** Time of day as the shop's clock shows it: "14:05". */
 export function clockTime(at: string, zone: string): string {
-	return format(at, zone, { hour: '2-digit', minute: '2-digit' });
+	return format(at, zone, 'clock');
 }
 
 /** "14:05" today, "Tue, Mar 3, 14:05" on another day. */
 export function timeText(at: string, zone: string, now: string): string {
-	if (dayOf(at, zone) === dayOf(now, zone)) return clockTime(at, zone);
-	return `${format(at, zone, { weekday: 'short', month: 'short', day: 'numeric' })}, ${clockTime(at, zone)}`;
+	if (format(at, zone, 'day') === format(now, zone, 'day')) return clockTime(at, zone);
+	return `${format(at, zone, 'date')}, ${clockTime(at, zone)}`;
 }
 
 /** A sentence of the core with its instants as the shop's clock shows them. */

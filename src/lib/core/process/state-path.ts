@@ -1,4 +1,4 @@
-import type { Snapshot } from './job';
+import type { Snapshot } from './transition';
 
 /** Where the machine stands as one dotted word, for example "coating.weighing" or "paused". */
 export function statePath(snapshot: Snapshot): string {

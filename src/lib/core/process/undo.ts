@@ -1,8 +1,7 @@
-import { initialTransition, transition } from 'xstate';
-import { processMachine } from './chart/machine';
 import type { EventOf, EventType, LoggedEvent } from './events';
-import type { Advance, JobState, Snapshot } from './job';
+import type { Advance, JobState } from './job';
 import { allowedTypes } from './refusal';
+import { firstSnapshot, nextSnapshot, type Snapshot } from './transition';
 
 /** Acts of a supervisor, and ends: never undone, since others have acted on them. */
 const FINAL: readonly EventType[] = [
@@ -26,8 +25,8 @@ function snapshotOf(
 	const [first, ...rest] = effective;
 	if (!first) throw new Error('a log has at least the event job.opened');
 	return rest.reduce(
-		(snapshot, { event }) => transition(processMachine, snapshot, event)[0],
-		initialTransition(processMachine, { plan, openedAt: first.event.at })[0]
+		(snapshot, { event }) => nextSnapshot(snapshot, event),
+		firstSnapshot(plan, first.event.at)
 	);
 }
 

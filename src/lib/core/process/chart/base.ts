@@ -1,7 +1,15 @@
 import { assign, setup } from 'xstate';
 import type { PhaseId } from '../../content/vocabulary';
 import type { Plan } from '../../plan/plan';
-import * as change from '../changes';
+import * as coats from '../changes/coats';
+import * as cups from '../changes/cups';
+import * as deviations from '../changes/deviations';
+import * as findings from '../changes/findings';
+import * as moreCoats from '../changes/more-coats';
+import * as signing from '../changes/signing';
+import * as surface from '../changes/surface';
+import * as wayBack from '../changes/way-back';
+import * as work from '../changes/work';
 import { coatAtWork, isOpenOrder, type ProcessContext } from '../context';
 import type { EventOf, EventType, HoldId, ProcessEvent } from '../events';
 import { HOLDS } from '../holds';
@@ -107,62 +115,66 @@ export const base = setup({
 		})),
 		enterHold: assign((_, { hold }: { hold: HoldId }) => ({ hold, phase: HOLDS[hold].phase })),
 		note: assign({ lastAt: ({ event }) => event.at }),
-		work: assign(({ context, event }) => change.worked(context, event)),
+		work: assign(({ context, event }) => work.worked(context, event)),
 		noteBriefing: assign(({ context, event }) =>
-			change.briefingRead(context, only(event, 'briefing.read'))
+			work.briefingRead(context, only(event, 'briefing.read'))
 		),
 		noteRoom: assign(({ event }) => ({ lastAt: event.at, room: only(event, 'room.read') })),
 		startWait: assign(({ event }) => ({ waitSinceAt: event.at })),
 		countWax: assign(({ context }) => ({ waxCoats: context.waxCoats + 1, waitSinceAt: null })),
 		countFilm: assign(({ context }) => ({ filmPasses: context.filmPasses + 1, waitSinceAt: null })),
 		request: assign(({ event }) => ({ holdRequestedAt: event.at })),
-		sign: assign(({ context, event }) => change.signed(context, only(event, 'hold.signed'))),
+		sign: assign(({ context, event }) => signing.signed(context, only(event, 'hold.signed'))),
 		sendBack: assign(({ context, event }) => {
 			const { hold, to, reason, by, at } = only(event, 'hold.sentBack');
-			return { ...change.backTo(context, to), lastAt: at, sentBack: { hold, to, reason, by, at } };
+			return { ...wayBack.backTo(context, to), lastAt: at, sentBack: { hold, to, reason, by, at } };
 		}),
-		noteWeighing: assign(({ event }) => change.cupWeighed(only(event, 'cup.weighed'))),
-		noteMixing: assign(({ context, event }) => change.cupMixed(context, event)),
-		noteLaying: assign(({ context, event }) => change.cupApplied(context, event)),
+		noteWeighing: assign(({ event }) => cups.cupWeighed(only(event, 'cup.weighed'))),
+		noteMixing: assign(({ context, event }) => cups.cupMixed(context, event)),
+		noteLaying: assign(({ context, event }) => cups.cupApplied(context, event)),
 		dropCup: assign({ cup: null }),
 		finishCoat: assign(({ context, event }) =>
-			change.coatFinished(context, only(event, 'coat.finished'))
+			coats.coatFinished(context, only(event, 'coat.finished'))
 		),
-		noteNotBrushed: assign(({ context, event }) => change.notBrushedBack(context, event)),
+		noteNotBrushed: assign(({ context, event }) => coats.notBrushedBack(context, event)),
 		noteWet: assign({ tackPassed: false }),
-		noteTack: assign(({ context, event }) => change.tackFound(context, only(event, 'tack.tested'))),
-		nextCoat: assign(({ context }) => change.nextCoat(context)),
+		noteTack: assign(({ context, event }) => coats.tackFound(context, only(event, 'tack.tested'))),
+		nextCoat: assign(({ context }) => coats.nextCoat(context)),
 		nextRound: assign(({ context, event }) =>
-			change.nextRound(context, only(event, 'coat.finished'))
+			coats.nextRound(context, only(event, 'coat.finished'))
 		),
-		noteMissed: assign(({ context, event }) => change.windowMissed(context, event)),
+		noteMissed: assign(({ context, event }) => surface.windowMissed(context, event)),
 		noteAbraded: assign(({ context, event }) =>
-			change.abraded(context, only(event, 'surface.abraded'))
+			surface.abraded(context, only(event, 'surface.abraded'))
 		),
 		noteAbradedAsOrdered: assign(({ context, event }) =>
-			change.abradedAsOrdered(context, only(event, 'surface.abraded'))
+			surface.abradedAsOrdered(context, only(event, 'surface.abraded'))
 		),
 		decide: assign(({ context, event }) =>
-			change.decided(context, only(event, 'deviation.decided'))
+			deviations.decided(context, only(event, 'deviation.decided'))
 		),
 		trustAbraded: assign({ abraded: true }),
 		noteThickness: assign(({ context, event }) =>
-			change.thicknessMeasured(context, only(event, 'thickness.measured'))
+			findings.thicknessMeasured(context, only(event, 'thickness.measured'))
 		),
-		addCoat: assign(({ context, event }) => change.coatAdded(context, only(event, 'coat.added'))),
-		addRound: assign(({ context, event }) => change.roundAdded(context, only(event, 'coat.added'))),
+		addCoat: assign(({ context, event }) =>
+			moreCoats.coatAdded(context, only(event, 'coat.added'))
+		),
+		addRound: assign(({ context, event }) =>
+			moreCoats.roundAdded(context, only(event, 'coat.added'))
+		),
 		noteShell: assign(({ event }) => ({ finishedAt: event.at, windowClosesAt: null })),
 		noteLoose: assign(({ context, event }) =>
-			change.looseFrame(context, only(event, 'frame.refitted'))
+			findings.looseFrame(context, only(event, 'frame.refitted'))
 		),
-		notePeel: assign(({ context, event }) => change.peeled(context, only(event, 'glove.peeled'))),
+		notePeel: assign(({ context, event }) => findings.peeled(context, only(event, 'glove.peeled'))),
 		reportTrouble: assign(({ context, event }) =>
-			change.troubleReported(context, only(event, 'trouble.reported'))
+			wayBack.troubleReported(context, only(event, 'trouble.reported'))
 		),
 		closeTrouble: assign(({ event }) => ({ lastAt: event.at, trouble: null })),
-		redoCoat: assign(({ context, event }) => ({ ...change.redoCoat(context), lastAt: event.at })),
+		redoCoat: assign(({ context, event }) => ({ ...wayBack.redoCoat(context), lastAt: event.at })),
 		goBack: assign(({ context, event }, { to }: { to: PhaseId }) => ({
-			...change.backTo(context, to),
+			...wayBack.backTo(context, to),
 			// Begun anew from further back: what a supervisor had ordered does not count for it.
 			sentBack: null,
 			lastAt: event.at
@@ -171,7 +183,7 @@ export const base = setup({
 			lastAt: event.at,
 			pausedFor: only(event, 'job.paused').reason
 		})),
-		resume: assign(({ context, event }) => ({ ...change.worked(context, event), pausedFor: null })),
+		resume: assign(({ context, event }) => ({ ...work.worked(context, event), pausedFor: null })),
 		takeOver: assign(({ event }) => ({ lastAt: event.at, worker: event.by })),
 		end: assign(({ event }) => ({
 			lastAt: event.at,

@@ -1,0 +1,69 @@
+import { coatAtWork, type ProcessContext } from '../context';
+import type { EventOf, ProcessEvent } from '../events';
+import { addSeconds, secondsBetween } from '../instant';
+import { deviation } from './deviations';
+import type { Change } from './work';
+
+/** A coat that passes its test sooner than this part of the stated time is noted; common practice, no source. */
+const EARLY_FRACTION = 0.5;
+
+export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Change {
+	const coat = coatAtWork(c);
+	return {
+		finishedAt: e.at,
+		// The material cures from when it was laid, whenever the end of the coat is entered.
+		windowClosesAt: coat ? addSeconds(c.laidAt ?? e.at, coat.windowClosesS) : null,
+		tackPassed: false,
+		abraded: false,
+		...(e.shortReason
+			? { deviations: deviation(c, e, `${coat?.title ?? 'Coat'} stayed short: ${e.shortReason}`) }
+			: {})
+	};
+}
+
+export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {
+	return { deviations: deviation(c, e, 'The thin coat was not brushed back before it gelled.') };
+}
+
+/** A passed test: notes one that came far too early to be believed unseen. */
+export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change {
+	const coat = c.laidG > 0 ? coatAtWork(c) : (c.coats[c.coatIndex - 1] ?? null);
+	const tookS = c.finishedAt ? secondsBetween(c.finishedAt, e.at) : 0;
+	const early = coat !== null && c.finishedAt !== null && tookS < EARLY_FRACTION * coat.tackTestS;
+	return {
+		// A hard last coat may be measured; a coat added to it needs a print, or abrading.
+		tackPassed: e.result === 'almost tack-free',
+		...(early
+			? {
+					deviations: deviation(
+						c,
+						e,
+						`${coat.title} was found almost tack-free after ${Math.round(tookS / 60)} min; the data sheet lets expect ${Math.round(coat.tackTestS / 60)} min.`
+					)
+				}
+			: {})
+	};
+}
+
+export function nextCoat(c: ProcessContext): Change {
+	return {
+		coatIndex: c.coatIndex + 1,
+		laidG: 0,
+		cupsLaid: 0,
+		cup: null,
+		belowClosesAt: c.windowClosesAt
+	};
+}
+
+export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Change {
+	const round = c.rounds[c.roundIndex];
+	return {
+		roundIndex: c.roundIndex + 1,
+		laidG: 0,
+		cupsLaid: 0,
+		cup: null,
+		...(e.shortReason
+			? { deviations: deviation(c, e, `${round?.title ?? 'Shell'} stayed short: ${e.shortReason}`) }
+			: {})
+	};
+}

@@ -1,0 +1,42 @@
+import type { Coat, ShellRound } from '../../plan/plan';
+import type { ProcessContext } from '../context';
+import type { EventOf } from '../events';
+import { nextCoat } from './coats';
+import { deviation } from './deviations';
+import type { Change } from './work';
+
+/** The coats with one more like the last. */
+export function oneMoreCoat(coats: Coat[]): Coat[] {
+	const last = coats.at(-1);
+	if (!last) return coats;
+	const number = last.number + 1;
+	return [
+		...coats,
+		{ ...last, id: `${last.kind}-${number}`, number, title: `Extra coat ${number}` }
+	];
+}
+
+/** The shell rounds with one more like the last. */
+export function oneMoreRound(rounds: ShellRound[]): ShellRound[] {
+	const last = rounds.at(-1);
+	if (!last) return rounds;
+	const number = last.number + 1;
+	return [...rounds, { ...last, id: `shell-${number}`, number, title: `Extra round ${number}` }];
+}
+
+export function coatAdded(c: ProcessContext, e: EventOf<'coat.added'>): Change {
+	const note = { accepted: true, by: e.by, at: e.at, note: `A coat was added: ${e.reason}` };
+	return {
+		...nextCoat(c),
+		coats: oneMoreCoat(c.coats),
+		// The thin reading is answered by the coat itself, and shown to the supervisor at the hold point.
+		deviations: c.deviations.map((d) => (d.decided ? d : { ...d, blocking: false, decided: note }))
+	};
+}
+
+export function roundAdded(c: ProcessContext, e: EventOf<'coat.added'>): Change {
+	return {
+		rounds: oneMoreRound(c.rounds),
+		deviations: deviation(c, e, `A shell round was added: ${e.reason}`)
+	};
+}

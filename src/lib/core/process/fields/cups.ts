@@ -1,0 +1,39 @@
+import type { ProcessContext } from '../context';
+import { nextCup } from '../next-cup';
+import type { ActField } from '../step';
+import { longText, type FieldMakers } from './field';
+
+function weightFields(c: ProcessContext): ActField[] {
+	const next = nextCup(c);
+	if (!next) return [];
+	return [
+		{
+			name: 'massesG',
+			label: 'What the scale shows',
+			kind: 'weights',
+			unit: 'g',
+			weights: next.cup.parts.map(({ part, massG }) => ({ part, targetG: massG })),
+			required: true
+		},
+		{
+			name: 'lots',
+			label: 'Lot numbers, from the containers',
+			kind: 'lots',
+			weights: next.cup.parts.map(({ part, massG }) => ({ part, targetG: massG })),
+			required: true
+		}
+	];
+}
+
+/** Weighing and setting aside a cup. */
+export const CUPS: FieldMakers = {
+	'cup.weighed': weightFields,
+	'cup.discarded': () => [
+		longText(
+			'reason',
+			'Why it is set aside',
+			true,
+			'Leave it in the extraction, on a surface that does not burn.'
+		)
+	]
+};
