@@ -2,8 +2,6 @@ import { defineConfig, devices } from '@playwright/test';
 
 export default defineConfig({
 	testDir: 'e2e',
-	// Whole journeys take minutes each and are run by `npm run journeys`.
-	testMatch: process.env.JOURNEYS ? '**/*.journey.ts' : '**/*.test.ts',
 	outputDir: '../test-results',
 	workers: 2,
 	retries: 0,

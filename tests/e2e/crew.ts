@@ -98,7 +98,7 @@ export class Crew {
 			const said = await this.page.getByRole('alert').allInnerTexts();
 			throw new Error(`the bench refused: ${said.join(' ')}`);
 		}
-		await expect.poll(() => this.seenSeq()).not.toBe(before);
+		await expect.poll(() => this.seenSeq(), { intervals: [20, 50] }).not.toBe(before);
 	}
 
 	/** When the screen says "wait", lets the time pass: on the shop's clock, not on ours. */
