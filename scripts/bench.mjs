@@ -1,17 +1,28 @@
-// Times a large plan beside a floor of the same size and prints both. It asserts nothing: other work
+// Times the core beside floors of the same size and prints both. It asserts nothing: other work
 // on the machine slows both alike, so the ratio is what may be compared.
-import { createServer } from 'vite';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
 
-// The core is TypeScript without a build step, so that the bench measures the sources as they are.
-const vite = await createServer({
-	configFile: false,
-	appType: 'custom',
-	logLevel: 'error',
-	server: { middlewareMode: true, watch: null, hmr: false }
-});
+// Inside the project, so that what stays outside the bundle is found in its node_modules.
+const outDir = mkdtempSync(join('node_modules', '.bench-'));
 try {
-	const { benchPlan } = await vite.ssrLoadModule('/tests/bench/plan.bench.ts');
+	// Bundled as the app is: what people run is measured, not a loader of sources.
+	await build({
+		configFile: false,
+		logLevel: 'error',
+		build: {
+			ssr: true,
+			outDir,
+			rollupOptions: {
+				input: { plan: 'tests/bench/plan.bench.ts' },
+				output: { entryFileNames: '[name].mjs' }
+			}
+		}
+	});
+	const { benchPlan } = await import(pathToFileURL(join(outDir, 'plan.mjs')).href);
 	console.log(benchPlan().join('\n'));
 } finally {
-	await vite.close();
+	rmSync(outDir, { recursive: true, force: true });
 }
