@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
-import { choicesSchema } from '../../src/routes/jobs/new/choices';
+import { readQuery } from '../../src/routes/jobs/new/choices';
 import { proposeMaterials } from '../../src/routes/jobs/new/propose-materials';
 import { readChoices } from '../../src/routes/jobs/new/read-choices';
 import { instantOf, nextShiftStart, wallClock } from '../../src/routes/jobs/new/shop-clock';
@@ -14,7 +14,7 @@ describe('proposed materials', () => {
 		['coarse', testInputs().pattern],
 		['fine', detailInputs().pattern]
 	])('give a %s pattern a plan that can be accepted', (_, pattern) => {
-		const choices = choicesSchema.parse({ pattern: 'p' });
+		const choices = readQuery(new URLSearchParams({ pattern: 'p' }));
 		const { inputs } = readChoices({ choices, shop: testShop, pattern, library, now: NOW });
 		if (!inputs) throw new Error('nothing proposed');
 		const { warnings } = makePlan(inputs);
@@ -44,12 +44,66 @@ describe('proposed materials', () => {
 describe('choices in an address', () => {
 	const read = (query: Record<string, string>) =>
 		readChoices({
-			choices: choicesSchema.parse({ pattern: 'p', ...query }),
+			choices: readQuery(new URLSearchParams({ pattern: 'p', ...query })),
 			shop: testShop,
 			pattern: testInputs().pattern,
 			library,
 			now: NOW
 		});
+
+	test('carry a cold pattern, the age of lots and additions into the plan', () => {
+		const { inputs, errors } = read({
+			surfaceTemperatureC: '16',
+			'made.build': '2026-05-30',
+			'additions.0.to': '',
+			'additions.1.to': 'build',
+			'additions.1.name': 'Thickener',
+			'additions.1.partsPerHundred': '2'
+		});
+		expect(errors).toEqual({});
+		expect(inputs).toMatchObject({
+			surfaceTemperatureC: 16,
+			lots: [{ materialId: inputs?.materials.build.id, madeAt: '2026-05-30T05:00:00.000Z' }],
+			additions: [{ to: 'build', name: 'Thickener', partsPerHundred: 2 }]
+		});
+		if (!inputs) throw new Error('no inputs');
+		const plan = makePlan(inputs);
+		expect(plan.room?.surfaceC).toBe(16);
+		expect(plan.additions?.[0]?.totalG).toBeGreaterThan(0);
+		const shelf = plan.order.find(
+			({ materialName }) => materialName === inputs.materials.build.name
+		);
+		expect(shelf?.shelf?.isAssumedFresh).toBe(false);
+	});
+
+	test('left blank, none of them are in the inputs', () => {
+		const { inputs } = read({ 'additions.0.to': '', 'made.build': '', surfaceTemperatureC: ' ' });
+		expect(Object.keys(inputs ?? {})).not.toEqual(
+			expect.arrayContaining([expect.stringMatching(/lots|additions|surfaceTemperatureC/)])
+		);
+	});
+
+	test.each([
+		['surfaceTemperatureC', '90', '60 °C or less'],
+		['made.build', '2027-01-01', 'made after the start'],
+		['made.build', '2026-02-30', 'not a day'],
+		['additions.0.partsPerHundred', '250', '100 or less'],
+		['additions.0.partsPerHundred', 'some', 'not a number'],
+		['additions.0.name', 'x'.repeat(200), '120']
+	])('%s as "%s" gives no inputs and says: %s', (field, typed, says) => {
+		const addition = field.startsWith('additions')
+			? { 'additions.0.to': 'build', 'additions.0.name': 'Dye', 'additions.0.partsPerHundred': '1' }
+			: {};
+		const { inputs, errors } = read({ ...addition, [field]: typed });
+		expect(inputs).toBeNull();
+		expect(errors[field]).toContain(says);
+	});
+
+	test('an addition half said is asked for', () => {
+		const { errors } = read({ 'additions.0.name': 'Dye' });
+		expect(errors['additions.0.to']).toContain('accepted');
+		expect(errors['additions.0.partsPerHundred']).toContain('accepted');
+	});
 
 	test('give the same plan each time they are read before the next shift', () => {
 		expect(read({}).inputs).toEqual(read({}).inputs);
@@ -68,6 +122,30 @@ describe('choices in an address', () => {
 	test('that name a sheet or a time that is not there say so', () => {
 		expect(read({ build: 'no-such' }).errors.build).toContain('not in the library');
 		expect(read({ start: '2026-02-30T07:00' }).errors.start).toContain('accepted');
+	});
+});
+
+describe('a data sheet chosen by a link', () => {
+	const retired = { ...testSheet('brush-tin'), id: 'old-tin', retired: true };
+	const read = (query: Record<string, string>) =>
+		readChoices({
+			choices: readQuery(new URLSearchParams({ pattern: 'p', ...query })),
+			shop: testShop,
+			pattern: testInputs().pattern,
+			library: [...library, retired],
+			now: NOW
+		});
+
+	test('that is retired is named at its place, and gives no plan', () => {
+		const { inputs, errors } = read({ build: 'old-tin' });
+		expect(inputs).toBeNull();
+		expect(errors.build).toContain(`${retired.name}” is retired`);
+	});
+
+	test('that belongs in another place is not taken', () => {
+		const { inputs, errors } = read({ shell: 'brush-tin' });
+		expect(inputs).toBeNull();
+		expect(errors.shell).toContain('not in the library');
 	});
 });
 

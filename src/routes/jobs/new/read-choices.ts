@@ -53,13 +53,16 @@ export function readChoices(given: Given): ReadChoices {
 	const { choices, shop, pattern, library } = given;
 	const errors: FieldErrors = {};
 	const chosen: Chosen = {};
-	for (const { slot, label, required } of SLOTS) {
+	for (const { slot, kind, label, required } of SLOTS) {
 		const id = choices[slot];
 		if (id === '') continue;
-		const sheet = library.find((candidate) => candidate.id === id);
+		const sheet = library.find((candidate) => candidate.id === id && candidate.kind === kind);
 		if (id === NONE && !required) chosen[slot] = null;
 		else if (sheet) chosen[slot] = sheet;
 		else errors[slot] = `${label}: this data sheet is not in the library; choose another.`;
+		if (sheet?.retired) {
+			errors[slot] = `${label}: the data sheet “${sheet.name}” is retired; choose one in use.`;
+		}
 	}
 	const active = library.filter(({ retired }) => !retired);
 	const sheets = pattern && proposeMaterials(pattern, active, chosen);
