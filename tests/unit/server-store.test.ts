@@ -5,6 +5,8 @@ import { sql } from 'kysely';
 import { expect, test } from 'vitest';
 import { openDatabase } from '../../src/lib/server/database';
 import { migrate } from '../../src/lib/server/migrate';
+import { addPerson } from '../../src/lib/server/people.repository';
+import { personOfSession, startSession } from '../../src/lib/server/sessions';
 import { openStore } from '../../src/lib/server/store';
 import { storageProblem } from '../../src/lib/server/storage-problem';
 import { AT, storedJob, tempFolder, testStore } from '../fixtures/server-store';
@@ -78,6 +80,18 @@ test('tables are strict: a text is not taken for a number', async () => {
 	const db = await testStore();
 	const insert = sql`insert into event values ('e', 'j', 'first', '{}', ${AT}, '', '')`;
 	await expect(insert.execute(db)).rejects.toThrow(/cannot store TEXT value in INTEGER column/);
+});
+
+test('people go on reading when nothing can be written', async () => {
+	const db = openDatabase(join(tempFolder(), 'read-only.db'));
+	await migrate(db, AT);
+	const { id } = await addPerson(db, { name: 'Ada Quill', role: 'supervisor', pin: '2468' });
+	const token = await startSession(db, id, AT);
+	const twoMinutesLater = '2026-03-02T14:02:00.000Z';
+	await sql`pragma query_only = on`.execute(db);
+	expect(await personOfSession(db, token, twoMinutesLater)).toMatchObject({ id });
+	await sql`pragma query_only = off`.execute(db);
+	await db.destroy();
 });
 
 test('on a full disk nothing is half written, and the answer says what happened', async () => {

@@ -34,8 +34,14 @@ export function liveResponse(
 				offAppended();
 				offClosing();
 			};
-			// Read after listening has begun, so that nothing falls between.
-			if (first) message(await first());
+			try {
+				// Read after listening has begun, so that nothing falls between.
+				if (first) message(await first());
+			} catch (error) {
+				// A stream that fails is not canceled: what was begun for it is ended here.
+				stop();
+				throw error;
+			}
 		},
 		cancel: () => stop()
 	});

@@ -2,6 +2,7 @@ import { createHash, randomBytes } from 'node:crypto';
 import type { Cookies } from '@sveltejs/kit';
 import type { Db } from './database';
 import { getPerson, type Person } from './people.repository';
+import { storageProblem } from './storage-problem';
 
 export const SESSION_COOKIE = 'gw_session';
 const IDLE_S = 12 * 3600;
@@ -36,14 +37,21 @@ export async function personOfSession(
 
 	const person = await getPerson(db, session.person_id);
 	if (!person || person.retired) return null;
-	if (session.seen_at < before(at, TOUCH_S)) {
+	if (session.seen_at < before(at, TOUCH_S)) await touch(db, token_hash, at);
+	return person;
+}
+
+/** Notes the use of a session. On a full or read-only disk people go on reading; the session ends sooner. */
+async function touch(db: Db, token_hash: string, at: string): Promise<void> {
+	try {
 		await db
 			.updateTable('session')
 			.set({ seen_at: at })
 			.where('token_hash', '=', token_hash)
 			.execute();
+	} catch (error) {
+		if (!storageProblem(error)) throw error;
 	}
-	return person;
 }
 
 export async function endSession(db: Db, token: string | undefined): Promise<void> {
