@@ -19,7 +19,8 @@ export function sheetContradictions(sheet: Sheet): SheetContradiction[] {
 		...ratioContradictions(sheet),
 		...densityContradictions(sheet),
 		...timeContradictions(sheet),
-		...temperatureContradictions(sheet)
+		...temperatureContradictions(sheet),
+		...volatileContradictions(sheet)
 	];
 }
 
@@ -148,6 +149,20 @@ function temperatureContradictions({ useTemperature }: Sheet): SheetContradictio
 			message: `The warmest room, ${useTemperature.maxC} °C, must be above the coldest, ${useTemperature.minC} °C.`,
 			statedValue: useTemperature.maxC,
 			expectedValue: useTemperature.minC
+		}
+	];
+}
+
+/** Shares by weight that come to more than the whole; binary fractions may miss it by a hair. */
+function volatileContradictions({ volatiles = [] }: Sheet): SheetContradiction[] {
+	const statedValue = volatiles.reduce((sum, { fraction }) => sum + fraction, 0);
+	if (statedValue <= 1 + 1e-9) return [];
+	return [
+		{
+			field: 'volatiles.0.fraction',
+			message: `What evaporates comes to ${shown(100 * statedValue)} % of the mix; accepted: 100 % at most.`,
+			statedValue,
+			expectedValue: 1
 		}
 	];
 }

@@ -42,7 +42,7 @@ interface Volatile {
  * What evaporates when the data sheet does not say: typical make-up of such products, from memory.
  * Styrene: the share of a polyester that leaves during hand lay-up, not all that is in it.
  */
-const TYPICAL: Partial<Record<Sheet['family'], Volatile & { hazard: string }>> = {
+export const TYPICAL_VOLATILES: Partial<Record<Sheet['family'], Volatile & { hazard: string }>> = {
 	'paste wax': { substance: 'stoddard solvent', fraction: 0.65, hazard: 'solvent' },
 	'polyvinyl alcohol': { substance: 'ethanol', fraction: 0.3, hazard: 'solvent' },
 	shellac: { substance: 'ethanol', fraction: 0.7, hazard: 'solvent' },
@@ -52,7 +52,7 @@ const TYPICAL: Partial<Record<Sheet['family'], Volatile & { hazard: string }>> =
 /** Substances that a use releases, each with its rate. */
 export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 	const { sheet } = use;
-	const typical = TYPICAL[sheet.family];
+	const typical = TYPICAL_VOLATILES[sheet.family];
 	const isTypical = typical !== undefined && sheet.hazards.includes(typical.hazard);
 	const volatiles: readonly Volatile[] = sheet.volatiles ?? (isTypical ? [typical] : []);
 	const dried = volatiles.map(({ substance, fraction }): AirRelease => ({

@@ -11,7 +11,7 @@ import {
 } from '../laws/mass-effect';
 import type { FigureInput } from '../quantity/figure';
 import type { Sheet } from '../materials/sheet';
-import { curingMaterial } from './curing-material';
+import { curingMaterial, roughHeatNote } from './curing-material';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { remembered } from './remembered';
@@ -29,6 +29,8 @@ const SHOWN_TIMES = 4;
 const SEARCH_UP_TO_G = 20_000;
 const CAUTION =
 	'The heat balance takes one temperature for the whole cup: its middle runs hotter. Never cover a warming cup or set it among things that burn; set it down in extraction, on stone or metal, away from people.';
+const ROUGH =
+	'Where a data sheet gives no heat of reaction, a typical one is taken and the peaks are rough: ask the maker, and try a small cup first.';
 
 export interface MixedUse {
 	sheet: Sheet;
@@ -51,7 +53,8 @@ export function cureSection(
 			) ?? []
 		);
 	});
-	return { materials, night, caution: CAUTION };
+	const isRough = uses.some(({ sheet }) => curingMaterial(sheet) && roughHeatNote(sheet));
+	return { materials, night, caution: isRough ? `${CAUTION} ${ROUGH}` : CAUTION };
 }
 
 const materialIndex = (uses: readonly MixedUse[], use: MixedUse): number =>
@@ -88,6 +91,8 @@ function cureMaterial(
 	const calmPeakC = DEFAULTS.calmPeakC.value;
 	const heat = heatsItself(material, largestCupG, thickestMm, temperatureC);
 	const path = `cure.materials.${index}`;
+	const rough = roughHeatNote(sheet);
+	const noted = (text: string): string => (rough ? `${text} ${rough}` : text);
 	const room = entered('T_room', 'room temperature', temperatureC, 'C');
 	const cupInputs = [...inputs, room, computed('m', 'largest cup of the plan', largestCupG, 'g')];
 	const calmG = calmCup(material, temperatureC, Math.max(calmPeakC, temperatureC)).massG;
@@ -98,10 +103,11 @@ function cureMaterial(
 			unit: 'g',
 			law: calmCupLaw,
 			inputs: [...inputs, room, defaultInput('T_limit', 'calmPeakC')],
-			note:
+			note: noted(
 				calmG >= SEARCH_UP_TO_G
 					? 'No cup up to 20 kg passes the limit.'
 					: 'A heavier cup is laid at once, or not mixed.'
+			)
 		});
 	}
 	return {
@@ -122,7 +128,7 @@ function cureMaterial(
 				unit: 'C',
 				law: exothermLaw,
 				inputs: cupInputs,
-				note: 'The middle runs hotter than this.'
+				note: noted('The middle runs hotter than this.')
 			}),
 			peakAtS: heat.cupPeak.atS,
 			curve: heat.cupCurve
@@ -135,7 +141,7 @@ function cureMaterial(
 				unit: 'C',
 				law: exothermLaw,
 				inputs: [...inputs, room, computed('d', 'thickest coat', thickestMm, 'mm')],
-				note: 'Errs hot: cold backing takes up more heat than the law says.'
+				note: noted('Errs hot: cold backing takes up more heat than the law says.')
 			}),
 			curve: heat.filmCurve
 		},

@@ -13,6 +13,7 @@ export function draftOfSheet(sheet: Sheet, system: UnitSystem): SheetDraft {
 		ratioByWeight: Object(shown).ratioByWeight ?? blanks,
 		ratioByVolume: Object(shown).ratioByVolume ?? blanks,
 		hazardStatements: sheet.hazardStatements.join(', '),
+		hasNoVolatiles: sheet.volatiles?.length === 0 ? 'on' : '',
 		needsRelease: sheet.needsRelease ? 'on' : ''
 	});
 }

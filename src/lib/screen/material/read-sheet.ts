@@ -19,7 +19,12 @@ interface Kept {
 }
 
 /** The data sheet that a form describes, or what is wrong with it, by field, in the shop's units. */
-export function readSheet(draft: SheetDraft, system: UnitSystem, kept: Kept): SheetRead {
+export function readSheet(typed: SheetDraft, system: UnitSystem, kept: Kept): SheetRead {
+	const draft = {
+		...typed,
+		kits: typed.kits.filter(isEntered),
+		volatiles: typed.volatiles.filter(isEntered)
+	};
 	const context = { fields: SHEET_NUMBERS, system, draft };
 	const { value, errors: unreadable } = readEntries(asked(draft), SHEET_NUMBERS, system);
 	const parsed = sheetSchema.safeParse({
@@ -29,9 +34,16 @@ export function readSheet(draft: SheetDraft, system: UnitSystem, kept: Kept): Sh
 		inhibitedBy: draft.inhibitedBy,
 		kits: Object(value).kits ?? [],
 		needsRelease: draft.needsRelease === 'on',
+		...(draft.volatiles.length === 0 && draft.hasNoVolatiles === 'on' && { volatiles: [] }),
 		...kept
 	});
-	const errors = { ...(parsed.success ? {} : issueErrors(parsed.error, context)), ...unreadable };
+	const errors = atTheirRows(
+		{ ...(parsed.success ? {} : issueErrors(parsed.error, context)), ...unreadable },
+		typed
+	);
+	if (draft.volatiles.length > 0 && draft.hasNoVolatiles === 'on') {
+		errors.hasNoVolatiles = 'Something is listed as evaporating; accepted: the list, or this tick.';
+	}
 	const code = Object.keys(errors).find((path) => path.startsWith('hazardStatements.'));
 	if (code) {
 		const [, index] = code.split('.');
@@ -63,7 +75,8 @@ function asked(draft: SheetDraft): object {
 		isOnePart || numbers.every((number) => number.trim() === '') ? undefined : numbers;
 	return {
 		...rest,
-		kits: draft.kits.filter(({ name, massG, price }) => name + massG + price !== ''),
+		volatiles: draft.volatiles.length > 0 ? draft.volatiles : undefined,
+		hasNoVolatiles: '',
 		hazardStatements: '',
 		hazards: '',
 		inhibitedBy: '',
@@ -76,6 +89,24 @@ function asked(draft: SheetDraft): object {
 		demold: time(demold),
 		dry: time(dry)
 	};
+}
+
+const isEntered = (row: Record<string, string>): boolean =>
+	Object.values(row).some((typed) => typed.trim() !== '');
+
+/** Blank rows are not read, so an error is led back to the row that it was typed in. */
+function atTheirRows(errors: FieldErrors, { kits, volatiles }: SheetDraft): FieldErrors {
+	const places: Record<string, number[]> = {
+		kits: kits.flatMap((row, i) => (isEntered(row) ? [i] : [])),
+		volatiles: volatiles.flatMap((row, i) => (isEntered(row) ? [i] : []))
+	};
+	return Object.fromEntries(
+		Object.entries(errors).map(([path, message]) => {
+			const [list = '', row, ...rest] = path.split('.');
+			const place = places[list]?.[Number(row)];
+			return [place === undefined ? path : [list, place, ...rest].join('.'), message];
+		})
+	);
 }
 
 function time(draft: TimeDraft): object | undefined {

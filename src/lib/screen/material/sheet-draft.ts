@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 const text = z.string().default('');
+export const MOST_VOLATILES = 6;
 const texts = z.array(z.string()).max(40).default([]);
 
 const timeDraftSchema = z
@@ -9,6 +10,7 @@ const timeDraftSchema = z
 export type TimeDraft = z.infer<typeof timeDraftSchema>;
 
 const partDraftSchema = z.object({ part: text, densityGPerMl: text, viscosityPaS: text });
+const volatileDraftSchema = z.object({ substance: text, fraction: text });
 const kitDraftSchema = z.object({ name: text, massG: text, price: text });
 
 /** A data sheet's form as typed; paths are those of the schema, numbers are texts in the shop's units. */
@@ -48,6 +50,11 @@ export const sheetDraftSchema = z.object({
 	/** "on" when it is ticked, as a checkbox posts it. */
 	needsRelease: text,
 	inhibitedBy: texts,
+	volatiles: z.array(volatileDraftSchema).max(MOST_VOLATILES).default([]),
+	/** "on" where the sheet says that nothing evaporates, which is more than saying nothing. */
+	hasNoVolatiles: text,
+	heatJPerG: text,
+	specificHeatJPerGK: text,
 	note: text
 });
 export type SheetDraft = z.infer<typeof sheetDraftSchema>;
@@ -84,6 +91,12 @@ export function withRows(draft: SheetDraft, change: string): SheetDraft {
 	}
 	if (row === 'kit' && verb === 'add' && draft.kits.length < 12) {
 		return { ...draft, kits: [...draft.kits, kitDraftSchema.parse({})] };
+	}
+	if (row === 'volatile' && verb === 'add' && draft.volatiles.length < MOST_VOLATILES) {
+		return { ...draft, volatiles: [...draft.volatiles, volatileDraftSchema.parse({})] };
+	}
+	if (row === 'volatile' && verb === 'remove') {
+		return { ...draft, volatiles: keep(draft.volatiles) };
 	}
 	return row === 'kit' && verb === 'remove' ? { ...draft, kits: keep(draft.kits) } : draft;
 }

@@ -38,6 +38,9 @@ export const SHEET_NUMBERS: NumberFields = {
 	'kits.*.massG': 'mass',
 	'kits.*.price': 'plain',
 	shelfLifeDays: 'days',
+	'volatiles.*.fraction': 'fractionPct',
+	heatJPerG: 'heat',
+	specificHeatJPerGK: 'heatCapacity',
 	'useTemperature.minC': 'temperature',
 	'useTemperature.maxC': 'temperature'
 };

@@ -12,7 +12,7 @@ import { getPattern, listPatterns } from '$lib/server/patterns.repository';
 import { acceptablePlan, planOrProblem } from '$lib/server/plan-or-problem';
 import { ApiProblem } from '$lib/server/problem';
 import { listSheets } from '$lib/server/sheets.repository';
-import { choicesSchema } from './choices';
+import { readQuery } from './choices';
 import { materialForm } from './material-form';
 import { readChoices } from './read-choices';
 import { wallClock } from './shop-clock';
@@ -80,7 +80,7 @@ export const actions: Actions = {
 async function asked(locals: App.Locals, url: URL, startAt?: string) {
 	const { shop, db } = locals;
 	if (!shop) redirect(303, '/start');
-	const choices = choicesSchema.parse(Object.fromEntries(url.searchParams));
+	const choices = readQuery(url.searchParams);
 	const row = choices.pattern === '' ? null : await getPattern(db, choices.pattern);
 	const library = await listSheets(db, { withRetired: true });
 	const pattern = row?.pattern ?? null;

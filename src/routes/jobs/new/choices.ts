@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { formTree } from '$lib/screen/form/form-tree';
 
 /** Places that a material fills in a mold, the kind of sheet each takes, and whether it may stay empty. */
 export const SLOTS = [
@@ -16,10 +17,13 @@ export type Slot = (typeof SLOTS)[number]['slot'];
 /** What stands in the address for "nothing here", apart from "not chosen yet". */
 export const NONE = 'none';
 
+export const MOST_ADDITIONS = 10;
+
 const text = z.string().catch('');
+const NOT_MADE = Object.fromEntries(SLOTS.map(({ slot }) => [slot, ''])) as Record<Slot, string>;
 
 /** The choices for one mold as the address holds them; numbers are texts in the shop's units. */
-export const choicesSchema = z.object({
+const choicesSchema = z.object({
 	pattern: text,
 	build: text,
 	detail: text,
@@ -36,18 +40,53 @@ export const choicesSchema = z.object({
 	roomTemperatureC: text,
 	roomHumidityPct: text,
 	people: text,
+	surfaceTemperatureC: text,
+	/** Day on which the lot on the shelf was made, "2026-05-30", by the place that it fills. */
+	made: z
+		.object(Object.fromEntries(SLOTS.map(({ slot }) => [slot, text])) as Record<Slot, typeof text>)
+		.catch(NOT_MADE),
+	additions: z
+		.array(z.object({ to: text, name: text, partsPerHundred: text }))
+		.max(MOST_ADDITIONS)
+		.catch([])
+		.transform((rows) => rows.filter((row) => Object.values(row).some((typed) => typed !== ''))),
 	/** The shop's wall clock, "2026-11-30T07:30". */
 	start: text
 });
 export type Choices = z.infer<typeof choicesSchema>;
 
+/** The choices that an address holds; what cannot be read there is not chosen. */
+export function readQuery(query: URLSearchParams): Choices {
+	return choicesSchema.parse(formTree(query));
+}
+
+interface Override {
+	key:
+		| 'gloveThicknessMm'
+		| 'buildCoats'
+		| 'shellThicknessMm'
+		| 'frameGapMm'
+		| 'roomTemperatureC'
+		| 'roomHumidityPct'
+		| 'surfaceTemperatureC'
+		| 'people';
+	label: string;
+	whole?: boolean;
+	hint?: string;
+}
+
 /** What may be set by hand instead of what the plan proposes. */
-export const OVERRIDES = [
-	{ key: 'gloveThicknessMm', label: 'Glove thickness', whole: false },
+export const OVERRIDES: readonly Override[] = [
+	{ key: 'gloveThicknessMm', label: 'Glove thickness' },
 	{ key: 'buildCoats', label: 'Build coats', whole: true },
-	{ key: 'shellThicknessMm', label: 'Shell thickness', whole: false },
-	{ key: 'frameGapMm', label: 'Gap to the frame', whole: false },
-	{ key: 'roomTemperatureC', label: 'Room temperature', whole: false },
-	{ key: 'roomHumidityPct', label: 'Room humidity', whole: false },
+	{ key: 'shellThicknessMm', label: 'Shell thickness' },
+	{ key: 'frameGapMm', label: 'Gap to the frame' },
+	{ key: 'roomTemperatureC', label: 'Room temperature' },
+	{ key: 'roomHumidityPct', label: 'Room humidity' },
+	{
+		key: 'surfaceTemperatureC',
+		label: 'Coldest place of the pattern',
+		hint: 'Left blank: as warm as the room. A pattern from a cold store draws dew.'
+	},
 	{ key: 'people', label: 'People', whole: true }
-] as const;
+];

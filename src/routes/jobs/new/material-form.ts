@@ -29,7 +29,9 @@ export function materialForm({ pattern, sheets, library, choices }: Given) {
 			required,
 			options: required ? options : [{ value: NONE, label: 'None' }, ...options],
 			value: current?.id ?? (required ? '' : NONE),
-			isProposed: choices[slot] === ''
+			isProposed: choices[slot] === '',
+			name: current?.name ?? '',
+			shelfLifeDays: current?.shelfLifeDays ?? null
 		};
 	});
 	return { slots, pairs: pattern && sheets ? pairProblems(pattern, sheets) : [] };

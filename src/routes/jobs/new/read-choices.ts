@@ -16,7 +16,9 @@ export const OVERRIDE_NUMBERS: NumberFields = {
 	frameGapMm: 'length',
 	roomTemperatureC: 'temperature',
 	roomHumidityPct: 'percent',
-	people: 'plain'
+	surfaceTemperatureC: 'temperature',
+	people: 'plain',
+	'additions.*.partsPerHundred': 'plain'
 };
 
 const overridesSchema = planInputsSchema.pick({
@@ -26,6 +28,8 @@ const overridesSchema = planInputsSchema.pick({
 	frameGapMm: true,
 	roomTemperatureC: true,
 	roomHumidityPct: true,
+	surfaceTemperatureC: true,
+	additions: true,
 	people: true
 });
 
@@ -68,9 +72,12 @@ export function readChoices(given: Given): ReadChoices {
 	const sheets = pattern && proposeMaterials(pattern, active, chosen);
 	const overrides = readOverrides(choices, shop, errors);
 	const startAt = given.startAt ?? readStart(choices, shop, given.now, errors);
+	const lots = readLots(choices, sheets, shop, startAt, errors);
 	const isReady = pattern && sheets && overrides && Object.keys(errors).length === 0;
 	return {
-		inputs: isReady ? { shop, pattern, materials: compact(sheets), ...overrides, startAt } : null,
+		inputs: isReady
+			? { shop, pattern, materials: compact(sheets), ...overrides, ...lots, startAt }
+			: null,
 		sheets,
 		errors,
 		startAt
@@ -78,7 +85,11 @@ export function readChoices(given: Given): ReadChoices {
 }
 
 function readOverrides(choices: Choices, shop: Shop, errors: FieldErrors) {
-	const draft = Object.fromEntries(OVERRIDES.map(({ key }) => [key, choices[key]]));
+	const { additions } = choices;
+	const draft = {
+		...Object.fromEntries(OVERRIDES.map(({ key }) => [key, choices[key]])),
+		...(additions.length > 0 && { additions })
+	};
 	const read = readEntries(draft, OVERRIDE_NUMBERS, shop.units);
 	const parsed = overridesSchema.safeParse({ people: 1, ...Object(read.value) });
 	if (!parsed.success) {
@@ -87,6 +98,35 @@ function readOverrides(choices: Choices, shop: Shop, errors: FieldErrors) {
 	}
 	Object.assign(errors, read.errors);
 	return parsed.success ? parsed.data : null;
+}
+
+/** When the lots on the shelf were made; a lot without a day counts as fresh, and is left out. */
+function readLots(
+	{ made }: Choices,
+	sheets: ChosenSheets | null,
+	shop: Shop,
+	startAt: string,
+	errors: FieldErrors
+): Pick<PlanInputs, 'lots'> {
+	const lots = new Map<string, string>();
+	for (const { slot, label } of SLOTS) {
+		const sheet = sheets?.[slot];
+		if (made[slot] === '' || !sheet) continue;
+		const madeAt = instantOf(`${made[slot]}T00:00`, shop.zone);
+		if (madeAt === null) {
+			errors[`made.${slot}`] = `${label}: not a day; accepted: such as 2026-05-30.`;
+		} else if (madeAt > startAt) {
+			errors[`made.${slot}`] =
+				`${label}: made after the start of the job; accepted: ${startAt.slice(0, 10)} or earlier.`;
+		} else {
+			// One material in two places is one lot on the shelf; its older day counts.
+			const known = lots.get(sheet.id);
+			lots.set(sheet.id, known !== undefined && known < madeAt ? known : madeAt);
+		}
+	}
+	return lots.size === 0
+		? {}
+		: { lots: [...lots].map(([materialId, madeAt]) => ({ materialId, madeAt })) };
 }
 
 function readStart({ start }: Choices, shop: Shop, now: string, errors: FieldErrors): string {
