@@ -28,6 +28,7 @@ function dataFor(log: BenchLog, type: string, seed: number): object {
 			massesG: pick([{ A: 80, B: 100 }, { A: 160, B: 200 }, { A: 90, B: 100 }, { B: 50 }], seed),
 			lots: {}
 		},
+		'cup.discarded': seed % 3 ? { reason: 'x' } : { reason: 'x', cup: 'next' },
 		'coat.finished': seed % 2 ? {} : { shortReason: 'cup ran out' },
 		'tack.tested': { result: pick(['wet', 'almost tack-free', 'almost tack-free', 'hard'], seed) },
 		'surface.abraded': { grit: '120', wiped: true, dried: true, reason: 'late' },
@@ -72,7 +73,7 @@ const SELDOM = [
 
 /** A log grown by chance: mostly acts the step takes, at all sorts of times, by all sorts of people. */
 function storm(seeds: readonly number[], detail: boolean): BenchLog {
-	const log = new BenchLog(handPlan({ detail }));
+	const log = new BenchLog(handPlan({ detail, people: 1 + ((seeds[1] ?? 0) % 2) }));
 	if (seeds[0] !== undefined && seeds[0] % 2) log.toCoats();
 	for (const seed of seeds) {
 		const allowed = allowedTypes(log.state);

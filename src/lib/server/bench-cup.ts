@@ -1,7 +1,7 @@
 import { asBuilt } from '$lib/core/process/as-built';
-import { batchAtWork } from '$lib/core/process/context';
+import { batchAtWork, cupInPreparation } from '$lib/core/process/context';
 import { contextOf, type JobState } from '$lib/core/process/job';
-import { nextCup } from '$lib/core/process/next-cup';
+import { cupToWeigh } from '$lib/core/process/next-cup';
 import type { BenchStep } from '$lib/core/process/step';
 import type { CupAtScale } from '$lib/core/process/cup-advice';
 
@@ -9,7 +9,7 @@ import type { CupAtScale } from '$lib/core/process/cup-advice';
 export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null {
 	const c = contextOf(state);
 	const batch = batchAtWork(c);
-	const next = nextCup(c);
+	const next = cupToWeigh(c);
 	if (!batch || !next || !step.acts.some(({ type }) => type === 'cup.weighed')) return null;
 
 	const { plan } = c;
@@ -29,7 +29,7 @@ export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null 
 		fractions: batch.fractions,
 		toleranceFraction: batch.toleranceFraction,
 		readabilityG: plan.inputs.shop.scaleReadabilityG,
-		weighedG: c.cup?.massesG ?? null,
+		weighedG: cupInPreparation(c)?.massesG ?? null,
 		lots: lastLots(state, batch.materialName)
 	};
 }

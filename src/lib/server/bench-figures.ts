@@ -1,5 +1,5 @@
 import { contextOf, type JobState } from '$lib/core/process/job';
-import { nextCup } from '$lib/core/process/next-cup';
+import { cupToWeigh } from '$lib/core/process/next-cup';
 import type { BenchStep } from '$lib/core/process/step';
 import type { Figure } from '$lib/core/quantity/figure';
 
@@ -36,7 +36,7 @@ function batchPath({ coatIndex, roundIndex }: BenchStep): string | null {
 function massesOf(state: JobState, step: BenchStep): Array<{ part: string; path: string }> {
 	const c = contextOf(state);
 	const batch = batchPath(step);
-	const next = nextCup(c);
+	const next = cupToWeigh(c);
 	if (!batch || !next || next.resplit || step.amounts.length === 0) return [];
 	return next.cup.parts.flatMap(({ part, massG }, i) => {
 		// Equal cups share the trace of the first.

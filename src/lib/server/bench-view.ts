@@ -70,7 +70,8 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 			c.cupsLaid,
 			c.waxCoats,
 			c.filmPasses,
-			c.cup?.weighedAt ?? ''
+			c.cup?.weighedAt ?? '',
+			c.cupAhead?.mixedAt ?? c.cupAhead?.weighedAt ?? ''
 		].join(' '),
 		worker: c.worker,
 		hurts: hurtsOf(step.slug, c.phase, job.plan),

@@ -1,9 +1,9 @@
-import { batchAtWork, type ProcessContext } from './context';
+import { batchAtWork, isLaying, type ProcessContext } from './context';
 import { cupDeviationFraction } from './cup-check';
 import type { EventOf, LoggedEvent } from './events';
 import { secondsBetween } from './instant';
 import { advance, contextOf, openJob, type JobState } from './job';
-import { nextCup } from './next-cup';
+import { cupToWeigh } from './next-cup';
 
 export interface AsBuiltCup {
 	/** 1-based place among the cups of its coat or round, those set aside not counted. */
@@ -96,10 +96,11 @@ function weigh(
 		};
 		sections.push(section);
 	}
-	const open = openCup(section);
-	const targets = nextCup(c)?.cup.parts ?? batch.cups[0]?.parts ?? [];
+	const isAhead = isLaying(c);
+	const open = openCups(section)[isAhead ? 1 : 0];
+	const targets = cupToWeigh(c)?.cup.parts ?? batch.cups[0]?.parts ?? [];
 	const cup: AsBuiltCup = {
-		number: 1 + section.cups.filter(({ laidAt }) => laidAt !== null).length,
+		number: (isAhead ? 2 : 1) + section.cups.filter(({ laidAt }) => laidAt !== null).length,
 		by: event.by,
 		weighedAt: event.at,
 		parts: targets.map(({ part, massG }) => ({
@@ -120,28 +121,48 @@ function weigh(
 	section.cups.push(cup);
 }
 
-function openCup(section: AsBuiltSection | undefined): AsBuiltCup | undefined {
-	const cup = section?.cups.at(-1);
-	return cup && cup.laidAt === null && cup.discarded === null ? cup : undefined;
+/** Neither laid nor set aside: the one in hand, then the one prepared meanwhile. */
+function openCups(section: AsBuiltSection | undefined): AsBuiltCup[] {
+	return (section?.cups ?? []).filter((cup) => cup.laidAt === null && cup.discarded === null);
 }
 
 function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
 	const section = sections.at(-1);
-	const cup = openCup(section);
 	if (!section) return;
-	if (event.type === 'cup.mixed' && cup) cup.mixedAt = event.at;
-	if (event.type === 'cup.applied' && cup) {
-		cup.laidAt = event.at;
-		cup.workedS = cup.mixedAt === null ? null : secondsBetween(cup.mixedAt, event.at);
-		section.laidG += cup.parts.reduce((sum, { actualG }) => sum + actualG, 0);
+	const [inHand, next] = openCups(section);
+	const setAside = (why: string) => {
+		for (const cup of openCups(section)) cup.discarded = why;
+	};
+	switch (event.type) {
+		case 'cup.mixed': {
+			const mixed = inHand?.mixedAt === null ? inHand : next;
+			if (mixed) mixed.mixedAt = event.at;
+			break;
+		}
+		case 'cup.applied':
+			if (inHand) lay(section, inHand, event.at);
+			break;
+		case 'cup.discarded': {
+			const gone = event.cup === 'next' ? next : inHand;
+			if (gone) gone.discarded = event.reason;
+			if (gone === inHand && next) next.number -= 1;
+			break;
+		}
+		case 'surface.abraded':
+			setAside('The recoat window had closed.');
+			break;
+		case 'trouble.mended':
+			if (event.wayBack !== 'resume') setAside('Work began anew after a trouble.');
+			break;
+		case 'coat.finished':
+			section.finishedAt = event.at;
+			section.shortReason = event.shortReason ?? null;
+			break;
 	}
-	if (event.type === 'cup.discarded' && cup) cup.discarded = event.reason;
-	if (event.type === 'surface.abraded' && cup) cup.discarded = 'The recoat window had closed.';
-	if (event.type === 'trouble.mended' && event.wayBack !== 'resume' && cup) {
-		cup.discarded = 'Work began anew after a trouble.';
-	}
-	if (event.type === 'coat.finished') {
-		section.finishedAt = event.at;
-		section.shortReason = event.shortReason ?? null;
-	}
+}
+
+function lay(section: AsBuiltSection, cup: AsBuiltCup, at: string): void {
+	cup.laidAt = at;
+	cup.workedS = cup.mixedAt === null ? null : secondsBetween(cup.mixedAt, at);
+	section.laidG += cup.parts.reduce((sum, { actualG }) => sum + actualG, 0);
 }

@@ -1,10 +1,11 @@
 import { ACT_FIELDS } from './act-fields';
 import { ACT_LABELS } from './act-labels';
-import type { ProcessContext } from './context';
+import { isLaying, type ProcessContext } from './context';
+import { cupAhead } from './cup-ahead';
 import type { EventType, ProcessEvent } from './events';
 import { secondsBetween } from './instant';
 import { contextOf, type JobState } from './job';
-import { nextCup } from './next-cup';
+import { cupToWeigh, nextCup } from './next-cup';
 import { stopAt, stopsOf } from './progress';
 import { allowedTypes, rulesOf, transitionsFor } from './refusal';
 import { rule, type RuleName } from './rules';
@@ -78,6 +79,7 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 		amounts: amountsAt(shown, c),
 		window: windowAt(path, c),
 		acts: actsAt(state, row.acts, viewer),
+		ahead: cupAhead(c),
 		progress: { done: at, of: stops.length },
 		next: stops.slice(at + 1, at + 3).map((stop) => stop.title),
 		hold: c.hold,
@@ -119,9 +121,21 @@ function actsAt(state: JobState, own: readonly EventType[], viewer: Viewer): Act
 
 function isWorthwhile(type: EventType, c: ProcessContext): boolean {
 	if (type === 'coat.finished') return c.laidG > 0;
+	if (isLaying(c) && (type === 'cup.weighed' || type === 'cup.mixed')) return isNextOpen(type, c);
 	if (type === 'cup.weighed') return nextCup(c) !== null;
 	if (type === 'briefing.read') return false;
 	return true;
+}
+
+/** The next cup is weighed while one follows, and offered for mixing once it is on the scale. */
+function isNextOpen(type: 'cup.weighed' | 'cup.mixed', c: ProcessContext): boolean {
+	if (c.cupAhead?.mixedAt) return false;
+	return type === 'cup.weighed' ? cupToWeigh(c) !== null : c.cupAhead !== null;
+}
+
+function labelOf(type: EventType, c: ProcessContext): string {
+	if (isLaying(c) && type === 'cup.weighed') return 'Next cup is weighed';
+	return isLaying(c) && type === 'cup.mixed' ? 'Next cup is mixed' : ACT_LABELS[type];
 }
 
 function actOf(state: JobState, type: EventType, { by, at }: Viewer): Act {
@@ -140,7 +154,7 @@ function actOf(state: JobState, type: EventType, { by, at }: Viewer): Act {
 
 	return {
 		type,
-		label: ACT_LABELS[type],
+		label: labelOf(type, c),
 		primary: false,
 		irreversible: IRREVERSIBLE.includes(type),
 		signature: SIGNATURES.includes(type),

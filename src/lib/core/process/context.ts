@@ -45,6 +45,8 @@ export interface ProcessContext {
 	rounds: ShellRound[];
 	roundIndex: number;
 	cup: CupAtWork | null;
+	/** The next cup of the same coat or round, prepared while `cup` is laid. */
+	cupAhead: CupAtWork | null;
 	/** Laid of the coat or round at work. */
 	laidG: number;
 	cupsLaid: number;
@@ -87,6 +89,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		rounds: plan.shell.rounds,
 		roundIndex: 0,
 		cup: null,
+		cupAhead: null,
 		laidG: 0,
 		cupsLaid: 0,
 		laidAt: null,
@@ -116,6 +119,16 @@ export function coatAtWork(context: ProcessContext): Coat | null {
 export function batchAtWork(context: ProcessContext): Coat | ShellRound | null {
 	if (context.phase === 'shell') return context.rounds[context.roundIndex] ?? null;
 	return coatAtWork(context);
+}
+
+/** A mixed cup is being laid: what is weighed or mixed meanwhile is the next one. */
+export function isLaying({ cup }: ProcessContext): boolean {
+	return cup !== null && cup.mixedAt !== null;
+}
+
+/** The cup at the scale: the next one while one is laid. */
+export function cupInPreparation(context: ProcessContext): CupAtWork | null {
+	return isLaying(context) ? context.cupAhead : context.cup;
 }
 
 /** A supervisor's order to go on from `to` covers one abrading, not every later one. */

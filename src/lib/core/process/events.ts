@@ -73,7 +73,11 @@ export const eventSchema = z.discriminatedUnion('type', [
 	}),
 	event('cup.mixed', {}),
 	event('cup.applied', {}),
-	event('cup.discarded', { reason: text }),
+	event('cup.discarded', {
+		reason: text,
+		/** "next" is the one prepared while another is laid; left out, it is the one in hand. */
+		cup: z.enum(['in hand', 'next']).optional()
+	}),
 	event('coat.finished', { shortReason: optionalText, photos }),
 	event('coat.brushedBack', {}),
 	event('tack.tested', {

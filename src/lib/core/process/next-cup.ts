@@ -1,6 +1,6 @@
 import { readableSplit } from '../laws/readable-split';
 import type { Cup } from '../plan/plan';
-import { batchAtWork, type ProcessContext } from './context';
+import { batchAtWork, isLaying, type ProcessContext } from './context';
 
 /** A remainder below this part of the batch is not worth another cup; common practice, no source. */
 const WORTH_A_CUP_FRACTION = 0.03;
@@ -39,6 +39,23 @@ export function nextCup(context: ProcessContext): NextCup | null {
 	const more = Math.max(1, Math.ceil(leftG / largestCupG - 1e-9));
 	const cup = split(context, leftG / more);
 	return cup && { cup, number: cupsLaid + 1, of: cupsLaid + more, resplit: true };
+}
+
+/**
+ * The cup to weigh while another is laid: what follows once that one is on.
+ *
+ * @returns null when no cup is being laid, or it is the last of its batch
+ */
+export function cupAfter(context: ProcessContext): NextCup | null {
+	const { cup, laidG, cupsLaid } = context;
+	if (!cup || !isLaying(context)) return null;
+	const inHandG = Object.values(cup.massesG).reduce((sum, massG) => sum + massG, 0);
+	return nextCup({ ...context, laidG: laidG + inHandG, cupsLaid: cupsLaid + 1 });
+}
+
+/** The cup that belongs on the scale now: the next one while one is laid. */
+export function cupToWeigh(context: ProcessContext): NextCup | null {
+	return isLaying(context) ? cupAfter(context) : nextCup(context);
 }
 
 function split(context: ProcessContext, massG: number): Cup | null {

@@ -1,8 +1,9 @@
-import { batchAtWork, coatAtWork, type ProcessContext } from './context';
+import { batchAtWork, coatAtWork, cupInPreparation, type ProcessContext } from './context';
 import { cupDeviationFraction, isOnRatio, missingParts, strangeParts } from './cup-check';
 import type { EventOf, EventType, ProcessEvent } from './events';
 import { HOLDS } from './holds';
 import { addSeconds, secondsBetween } from './instant';
+import { cupAfter } from './next-cup';
 import { TROUBLES, waysBackFrom } from './troubles';
 
 /** Hours for which a reading of the room is taken as true; common practice, no source. */
@@ -138,16 +139,36 @@ export const RULES = {
 	onRatio: {
 		holds: (c) => {
 			const batch = batchAtWork(c);
-			return batch !== null && c.cup !== null && isOnRatio(batch, c.cup.massesG);
+			const cup = cupInPreparation(c);
+			return batch !== null && cup !== null && isOnRatio(batch, cup.massesG);
 		},
 		says: (c) => {
 			const batch = batchAtWork(c);
-			if (!batch || !c.cup) return 'weigh the cup first';
-			const missing = missingParts(batch, c.cup.massesG);
+			const cup = cupInPreparation(c);
+			if (!batch || !cup) return 'weigh the cup first';
+			const missing = missingParts(batch, cup.massesG);
 			if (missing.length > 0) return `part ${missing.join(', ')} is not in the cup yet`;
-			const off = (cupDeviationFraction(batch, c.cup.massesG) ?? 0) * 100;
+			const off = (cupDeviationFraction(batch, cup.massesG) ?? 0) * 100;
 			return `the cup is ${off.toFixed(1)} % off ratio, more than ${(batch.toleranceFraction * 100).toFixed(1)} %: correct it by adding the other part`;
 		}
+	},
+	/** More of this coat or round follows the cup that is being laid. */
+	anotherCup: {
+		holds: (c) => cupAfter(c) !== null,
+		says: () => 'the cup in hand is the last of this coat: lay it first'
+	},
+	nextUnmixed: {
+		holds: (c) => c.cupAhead === null || c.cupAhead.mixedAt === null,
+		says: () => 'the next cup is mixed already: lay the one in hand, then that one'
+	},
+	crewMixes: {
+		holds: (c) => c.plan.people >= 2,
+		says: () =>
+			'one person cannot lay and mix at once: the plan has one at work, so lay this cup first'
+	},
+	cupThere: {
+		holds: (c, e) => !is(e, 'cup.discarded') || e.cup !== 'next' || c.cupAhead !== null,
+		says: () => 'no next cup is prepared'
 	},
 	/** There is a coat below, and nothing of the next one is on it yet. */
 	coatBelow: {

@@ -125,6 +125,8 @@ export const STEP_TABLE: Readonly<Record<string, StepRow>> = {
 		batchTitle,
 		'The pot life runs. Lay the whole cup, brush it into every corner.',
 		'cup.applied',
+		'cup.weighed',
+		'cup.mixed',
 		'cup.discarded'
 	),
 	'coating.brushing': row(
@@ -213,6 +215,8 @@ export const STEP_TABLE: Readonly<Record<string, StepRow>> = {
 		batchTitle,
 		'The pot life runs. Press it on, keep corners and walls thick, then the next cup.',
 		'cup.applied',
+		'cup.weighed',
+		'cup.mixed',
 		'cup.discarded'
 	),
 	'shell.missed': row(

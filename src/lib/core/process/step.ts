@@ -63,6 +63,18 @@ export interface Amount {
 	figure?: string;
 }
 
+/** The cup that is prepared while another is laid. */
+export interface CupAhead {
+	/** 1-based number in its coat or round, and how many that takes. */
+	number: number;
+	of: number;
+	massG: number;
+	isOnRatio: boolean;
+	mixedAt: string | null;
+	/** When its own working time ends, once it is mixed. */
+	closesAt: string | null;
+}
+
 /** The bench's one thing at a time: a projection of plan and state, without a clock. */
 export interface BenchStep {
 	phase: string;
@@ -74,6 +86,7 @@ export interface BenchStep {
 	amounts: Amount[];
 	window: Window | null;
 	acts: Act[];
+	ahead: CupAhead | null;
 	/** Position within the whole job, for the progress drawing. */
 	progress: { done: number; of: number };
 	/** Titles of the next two steps. */

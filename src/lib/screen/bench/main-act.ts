@@ -12,6 +12,8 @@ const SIDE: readonly EventType[] = [
 	'job.abandoned',
 	'deviation.decided'
 ];
+/** What is done for the next cup while one is laid. */
+const NEXT_CUP: readonly EventType[] = ['cup.weighed', 'cup.mixed'];
 /** What is worth a person's touch beside the main act, in this order. */
 const SHOWN_BLOCKED: readonly EventType[] = ['cup.mixed', 'brief.finished'];
 
@@ -26,6 +28,8 @@ export interface MainAct {
 	mayDecide: boolean;
 	/** What cannot be done yet, and why. */
 	notYet: Act[];
+	/** Beneath the main act: the next cup, while one is laid. */
+	nextCup: Act[];
 	/** Everything else this person may do here. */
 	others: Act[];
 }
@@ -50,17 +54,24 @@ export function mainAct(
 			: readFirst
 				? null
 				: (free ?? (primary?.blocked?.includes('room') ? (find('room.read') ?? null) : null));
+	const nextCup =
+		act?.type === 'cup.applied' ? acts.filter(({ type }) => NEXT_CUP.includes(type)) : [];
 	const notYet = acts.filter(
-		(a) => a.blocked !== null && a !== act && (a === primary || SHOWN_BLOCKED.includes(a.type))
+		(a) =>
+			a.blocked !== null &&
+			a !== act &&
+			!nextCup.includes(a) &&
+			(a === primary || SHOWN_BLOCKED.includes(a.type))
 	);
 	const others = acts.filter(
 		(a) =>
 			a !== act &&
+			!nextCup.includes(a) &&
 			a.blocked === null &&
 			!a.signature &&
 			a.type !== 'trouble.reported' &&
 			(a.type !== 'job.takenOver' || given.isOthers) &&
 			!(readFirst && !SIDE.includes(a.type))
 	);
-	return { act, readFirst: readFirst && act === null, sign, mayDecide, notYet, others };
+	return { act, readFirst: readFirst && act === null, sign, mayDecide, notYet, nextCup, others };
 }

@@ -51,6 +51,7 @@ export function nextCoat(c: ProcessContext): Change {
 		laidG: 0,
 		cupsLaid: 0,
 		cup: null,
+		cupAhead: null,
 		belowClosesAt: c.windowClosesAt
 	};
 }
@@ -62,6 +63,7 @@ export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Chang
 		laidG: 0,
 		cupsLaid: 0,
 		cup: null,
+		cupAhead: null,
 		...(e.shortReason
 			? { deviations: deviation(c, e, `${round?.title ?? 'Shell'} stayed short: ${e.shortReason}`) }
 			: {})

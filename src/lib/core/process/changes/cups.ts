@@ -1,24 +1,33 @@
-import { batchAtWork, type ProcessContext } from '../context';
+import { batchAtWork, isLaying, type ProcessContext } from '../context';
 import type { EventOf, ProcessEvent } from '../events';
 import { addSeconds, secondsBetween } from '../instant';
 import { deviation } from './deviations';
 import type { Change } from './work';
 
-export function cupWeighed(e: EventOf<'cup.weighed'>): Change {
-	return { cup: { massesG: e.massesG, weighedAt: e.at, mixedAt: null } };
+export function cupWeighed(c: ProcessContext, e: EventOf<'cup.weighed'>): Change {
+	const cup = { massesG: e.massesG, weighedAt: e.at, mixedAt: null };
+	return isLaying(c) ? { cupAhead: cup } : { cup };
 }
 
 export function cupMixed(c: ProcessContext, e: ProcessEvent): Change {
-	const late =
-		c.laidG > 0 && c.windowClosesAt !== null && secondsBetween(c.windowClosesAt, e.at) > 0;
+	const isAhead = isLaying(c);
+	const isFurther = isAhead ? c.phase !== 'shell' : c.laidG > 0;
+	const late = isFurther && c.windowClosesAt !== null && secondsBetween(c.windowClosesAt, e.at) > 0;
 	return {
-		cup: c.cup && { ...c.cup, mixedAt: e.at },
+		...(isAhead
+			? { cupAhead: c.cupAhead && { ...c.cupAhead, mixedAt: e.at } }
+			: { cup: c.cup && { ...c.cup, mixedAt: e.at } }),
 		...(late && !c.abraded
 			? {
 					deviations: deviation(c, e, 'A further cup was mixed after the recoat window had closed.')
 				}
 			: {})
 	};
+}
+
+/** The cup in hand is laid or set aside: the one prepared meanwhile takes its place. */
+export function moveUp(c: ProcessContext): Change {
+	return { cup: c.cupAhead, cupAhead: null };
 }
 
 export function cupApplied(c: ProcessContext, e: ProcessEvent): Change {
@@ -42,7 +51,7 @@ export function cupApplied(c: ProcessContext, e: ProcessEvent): Change {
 			: [])
 	];
 	return {
-		cup: null,
+		...moveUp(c),
 		laidAt: e.at,
 		laidG: c.laidG + massG,
 		cupsLaid: c.cupsLaid + 1,

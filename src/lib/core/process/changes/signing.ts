@@ -8,6 +8,7 @@ function freshShell(c: ProcessContext): Change {
 		rounds: c.plan.shell.rounds,
 		roundIndex: 0,
 		cup: null,
+		cupAhead: null,
 		laidG: 0,
 		cupsLaid: 0,
 		windowClosesAt: null,

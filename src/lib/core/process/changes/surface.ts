@@ -7,6 +7,7 @@ export function windowMissed(c: ProcessContext, e: ProcessEvent): Change {
 	const cup = c.cup === null ? '' : ' The cup weighed for it was set aside.';
 	return {
 		cup: null,
+		cupAhead: null,
 		tackPassed: false,
 		deviations: deviation(
 			c,
@@ -19,6 +20,7 @@ export function windowMissed(c: ProcessContext, e: ProcessEvent): Change {
 export function abraded(c: ProcessContext, e: EventOf<'surface.abraded'>): Change {
 	return {
 		cup: null,
+		cupAhead: null,
 		deviations: deviation(
 			c,
 			e,
@@ -39,5 +41,5 @@ export function abradedAsOrdered(c: ProcessContext, e: EventOf<'surface.abraded'
 	const last = made.at(-1);
 	if (last && order)
 		last.decided = { accepted: true, by: order.by, at: order.at, note: order.reason };
-	return { cup: null, abraded: true, deviations: made };
+	return { cup: null, cupAhead: null, abraded: true, deviations: made };
 }

@@ -13,6 +13,7 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 	);
 	const clean: Change = {
 		cup: null,
+		cupAhead: null,
 		laidG: 0,
 		cupsLaid: 0,
 		hold: null,
@@ -62,6 +63,7 @@ export function redoCoat(c: ProcessContext): Change {
 	return {
 		trouble: null,
 		cup: null,
+		cupAhead: null,
 		laidG: 0,
 		cupsLaid: 0,
 		tackPassed: false,

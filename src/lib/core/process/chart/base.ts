@@ -43,6 +43,11 @@ function destination(event: ProcessEvent): string | null {
 	return event.type === 'trouble.mended' ? event.wayBack : null;
 }
 
+const aheadOf = ({ cupAhead }: ProcessContext): 'mixed' | 'weighed' | 'none' =>
+	cupAhead === null ? 'none' : cupAhead.mixedAt === null ? 'weighed' : 'mixed';
+
+const namesNext = (event: ProcessEvent) => event.type === 'cup.discarded' && event.cup === 'next';
+
 type Finding = 'wet' | 'open' | 'closed';
 
 /**
@@ -98,6 +103,12 @@ export const base = setup({
 			holdAll(rules, context, event) && only(event, 'deviation.decided').accepted,
 		obeysAndPassed: ({ context, event }, { rules }: { rules: RuleName[] }) =>
 			holdAll(rules, context, event) && passed(event),
+		obeysAndMovesUp: (
+			{ context, event },
+			{ rules, next }: { rules: RuleName[]; next: 'mixed' | 'weighed' | 'none' }
+		) => holdAll(rules, context, event) && !namesNext(event) && aheadOf(context) === next,
+		obeysAndDropsNext: ({ context, event }, { rules }: { rules: RuleName[] }) =>
+			holdAll(rules, context, event) && namesNext(event),
 		obeysAndGoesTo: ({ context, event }, { rules, to }: { rules: RuleName[]; to: string }) =>
 			holdAll(rules, context, event) && destination(event) === to,
 		obeysAndRedoes: (
@@ -129,10 +140,13 @@ export const base = setup({
 			const { hold, to, reason, by, at } = only(event, 'hold.sentBack');
 			return { ...wayBack.backTo(context, to), lastAt: at, sentBack: { hold, to, reason, by, at } };
 		}),
-		noteWeighing: assign(({ event }) => cups.cupWeighed(only(event, 'cup.weighed'))),
+		noteWeighing: assign(({ context, event }) =>
+			cups.cupWeighed(context, only(event, 'cup.weighed'))
+		),
 		noteMixing: assign(({ context, event }) => cups.cupMixed(context, event)),
 		noteLaying: assign(({ context, event }) => cups.cupApplied(context, event)),
-		dropCup: assign({ cup: null }),
+		dropCup: assign(({ context }) => cups.moveUp(context)),
+		dropNext: assign({ cupAhead: null }),
 		finishCoat: assign(({ context, event }) =>
 			coats.coatFinished(context, only(event, 'coat.finished'))
 		),

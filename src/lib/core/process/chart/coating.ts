@@ -1,5 +1,5 @@
 import { base, bench, found } from './base';
-import { abrade, decide, discarded, mixed, testBelow, weighed } from './mixing';
+import { abrade, decide, discarded, laying, mixed, testBelow, weighed } from './mixing';
 
 /** A fingertip test of the coat just laid. */
 const testCoat = [
@@ -39,12 +39,7 @@ export const coating = base.createStateConfig({
 				'surface.abraded': abrade('build', 'windowShut')
 			}
 		},
-		mixed: {
-			on: {
-				'cup.applied': { guard: bench(), target: 'weighing', actions: ['work', 'noteLaying'] },
-				'cup.discarded': discarded
-			}
-		},
+		mixed: laying,
 		laid: {
 			always: [{ guard: 'brushesBack', target: 'brushing' }, { target: 'curing' }]
 		},

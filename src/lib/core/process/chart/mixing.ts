@@ -8,7 +8,7 @@ export const weighed = {
 	actions: ['work', 'noteWeighing']
 } as const;
 export const discarded = {
-	guard: bench(),
+	guard: bench('cupThere'),
 	target: 'weighing',
 	actions: ['work', 'dropCup']
 } as const;
@@ -17,6 +17,54 @@ export const mixed = {
 	target: 'mixed',
 	actions: ['work', 'noteMixing']
 } as const;
+
+/** What becomes of the cup prepared meanwhile, when the one in hand is laid or set aside. */
+function movesUp(action: 'noteLaying' | 'dropCup') {
+	return (['mixed', 'weighed', 'none'] as const).map((next) => ({
+		guard: {
+			type: 'obeysAndMovesUp' as const,
+			params: { rules: [...BENCH, 'cupThere'] as RuleName[], next }
+		},
+		target: next === 'none' ? 'weighing' : next,
+		actions: ['work', action] as const
+	}));
+}
+
+/**
+ * A mixed cup is being laid. Meanwhile the next one of the same coat or round may be weighed and, when
+ * there is a second person, mixed: the surface it goes on is the wet cup under the brush, so only that
+ * one is held against the test and the window below.
+ */
+export const laying = {
+	on: {
+		'cup.applied': movesUp('noteLaying'),
+		'cup.discarded': [
+			{
+				guard: {
+					type: 'obeysAndDropsNext' as const,
+					params: { rules: [...BENCH, 'cupThere'] as RuleName[] }
+				},
+				actions: ['work', 'dropNext'] as const
+			},
+			...movesUp('dropCup')
+		],
+		'cup.weighed': {
+			guard: bench(
+				'briefed',
+				'roomFits',
+				'knownParts',
+				'somethingWeighed',
+				'anotherCup',
+				'nextUnmixed'
+			),
+			actions: ['work', 'noteWeighing'] as const
+		},
+		'cup.mixed': {
+			guard: bench('briefed', 'onRatio', 'crewMixes', 'nextUnmixed'),
+			actions: ['work', 'noteMixing'] as const
+		}
+	}
+};
 
 /** The surface below a coat that is about to go on is tested again, or found shut. */
 export const testBelow = [

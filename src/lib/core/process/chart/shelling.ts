@@ -1,5 +1,5 @@
 import { base, bench } from './base';
-import { abrade, decide, discarded, mixed, weighed } from './mixing';
+import { abrade, decide, discarded, laying, mixed, weighed } from './mixing';
 
 export const gloveCure = base.createStateConfig({
 	id: 'gloveCure',
@@ -71,12 +71,7 @@ export const shell = base.createStateConfig({
 				'surface.abraded': abrade('shell', 'windowShut')
 			}
 		},
-		mixed: {
-			on: {
-				'cup.applied': { guard: bench(), target: 'weighing', actions: ['work', 'noteLaying'] },
-				'cup.discarded': discarded
-			}
-		},
+		mixed: laying,
 		missed: { on: { 'surface.abraded': abrade('shell') } },
 		deciding: { on: { 'deviation.decided': decide } },
 		finishing: {

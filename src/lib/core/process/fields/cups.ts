@@ -1,10 +1,10 @@
 import type { ProcessContext } from '../context';
-import { nextCup } from '../next-cup';
+import { cupToWeigh } from '../next-cup';
 import type { ActField } from '../step';
-import { longText, type FieldMakers } from './field';
+import { choice, longText, type FieldMakers } from './field';
 
 function weightFields(c: ProcessContext): ActField[] {
-	const next = nextCup(c);
+	const next = cupToWeigh(c);
 	if (!next) return [];
 	return [
 		{
@@ -28,7 +28,15 @@ function weightFields(c: ProcessContext): ActField[] {
 /** Weighing and setting aside a cup. */
 export const CUPS: FieldMakers = {
 	'cup.weighed': weightFields,
-	'cup.discarded': () => [
+	'cup.discarded': (c) => [
+		...(c.cupAhead === null
+			? []
+			: [
+					choice('cup', 'Which cup', [
+						['in hand', 'The one in hand: it is not laid any further'],
+						['next', 'The next one, that was being prepared']
+					])
+				]),
 		longText(
 			'reason',
 			'Why it is set aside',

@@ -1,0 +1,170 @@
+import { describe, expect, test } from 'vitest';
+import { asBuilt } from '../../src/lib/core/process/as-built';
+import { benchStep } from '../../src/lib/core/process/bench-step';
+import { addSeconds } from '../../src/lib/core/process/instant';
+import { contextOf, fold } from '../../src/lib/core/process/job';
+import { statePath } from '../../src/lib/core/process/state-path';
+import { BenchLog, MAKER } from '../fixtures/bench-log';
+import { handPlan } from '../fixtures/plan';
+
+const MIN = 60;
+const pathOf = (log: BenchLog) => statePath(log.state.snapshot);
+const why = (answer: ReturnType<BenchLog['try']>) => (answer.ok ? 'taken' : answer.reason);
+const CUP = { massesG: { A: 80, B: 100 }, lots: { A: 'a1', B: 'b1' } };
+const NEXT = { massesG: { A: 80, B: 100 }, lots: { A: 'a2', B: 'b2' } };
+const OFF = { massesG: { A: 88, B: 100 }, lots: {} };
+const noted = (log: BenchLog) => contextOf(log.state).deviations.map(({ what }) => what);
+
+/** The second coat takes two cups of 180 g, and the first of them is being laid. */
+function laying(people = 2): BenchLog {
+	const log = new BenchLog(handPlan({ people })).toCoats().coat(180);
+	return log.do('cup.weighed', CUP).do('cup.mixed');
+}
+const act = (log: BenchLog, type: string) =>
+	benchStep(log.state, { by: MAKER, at: log.at }).acts.find((found) => found.type === type);
+
+// A fresh cup bonds to the last while that is wet, so cups follow one another: common practice, no source.
+describe('the next cup, while one is laid', () => {
+	test('is weighed and, by a crew of two, mixed; then it is the one under the brush', () => {
+		const log = laying().do('cup.weighed', NEXT).do('cup.mixed');
+		expect(pathOf(log)).toBe('coating.mixed');
+		log.do('cup.applied');
+		expect(pathOf(log)).toBe('coating.mixed');
+		expect(contextOf(log.state)).toMatchObject({ laidG: 180, cupsLaid: 1, cupAhead: null });
+		log.do('cup.applied').do('coat.finished');
+		expect(pathOf(log)).toBe('coating.curing');
+		expect(noted(log)).toEqual([]);
+		expect(contextOf(fold(log.plan, log.log))).toEqual(contextOf(log.state));
+	});
+
+	test('is weighed but not mixed by one person alone', () => {
+		const log = laying(1).do('cup.weighed', NEXT);
+		expect(why(log.try('cup.mixed'))).toContain('cannot lay and mix at once');
+		log.do('cup.applied');
+		expect(pathOf(log)).toBe('coating.weighed');
+		log.do('cup.mixed').do('cup.applied');
+		expect(contextOf(log.state).laidG).toBe(360);
+	});
+
+	test('is not mixed off ratio, and is corrected on the scale like any other', () => {
+		const log = laying().do('cup.weighed', OFF);
+		expect(why(log.try('cup.mixed'))).toContain('10.0 % off ratio');
+		log.do('cup.weighed', { massesG: { A: 88, B: 110 }, lots: {} }).do('cup.mixed');
+		expect(why(log.try('cup.mixed'))).toContain('mixed already');
+		expect(why(log.try('cup.weighed', NEXT))).toContain('mixed already');
+	});
+
+	test('is there only while more of this coat is to be laid', () => {
+		const log = laying().do('cup.applied').do('cup.weighed', CUP).do('cup.mixed');
+		expect(why(log.try('cup.weighed', NEXT))).toContain('the last of this coat');
+		expect(act(log, 'cup.weighed')).toBeUndefined();
+	});
+
+	test('has a working time of its own, from when it was mixed itself', () => {
+		const log = laying().do('cup.weighed', NEXT).do('cup.mixed');
+		const { cup, cupAhead } = contextOf(log.state);
+		const step = benchStep(log.state, { by: MAKER, at: log.at });
+		expect(step.window?.closesAt).toBe(addSeconds(cup?.mixedAt ?? '', 18 * MIN));
+		expect(step.ahead).toMatchObject({
+			number: 2,
+			of: 2,
+			closesAt: addSeconds(cupAhead?.mixedAt ?? '', 18 * MIN)
+		});
+		log.wait(12 * MIN).do('cup.applied');
+		expect(noted(log)).toEqual([]);
+		log.wait(8 * MIN).do('cup.applied');
+		expect(noted(log)).toEqual([expect.stringContaining('its working time is 18 min')]);
+	});
+
+	test('is set aside alone, or moves up when the one under the brush is set aside', () => {
+		const alone = laying().do('cup.weighed', NEXT);
+		alone.do('cup.discarded', { reason: 'dust in it', cup: 'next' });
+		expect(pathOf(alone)).toBe('coating.mixed');
+		expect(contextOf(alone.state)).toMatchObject({ cupAhead: null, cup: { massesG: CUP.massesG } });
+		expect(why(alone.try('cup.discarded', { reason: 'x', cup: 'next' }))).toContain(
+			'no next cup is prepared'
+		);
+
+		const up = laying().do('cup.weighed', NEXT).do('cup.mixed');
+		up.do('cup.discarded', { reason: 'it strings' });
+		expect(pathOf(up)).toBe('coating.mixed');
+		expect(contextOf(up.state).laidG).toBe(0);
+	});
+
+	test('is no way round the fingertip test or a window that has shut', () => {
+		const log = new BenchLog(handPlan({ people: 2 })).toCoats().coat(180);
+		log.do('cup.weighed', CUP);
+		expect(why(log.try('cup.weighed', { ...NEXT, massesG: { A: 1, B: 100 } }))).toBe('taken');
+		log.wait(5 * 3600);
+		expect(why(log.try('cup.mixed'))).toContain('the recoat window closed');
+	});
+
+	test('is gone when the coat is laid again after a trouble', () => {
+		const log = laying()
+			.do('cup.weighed', NEXT)
+			.do('trouble.reported', { trouble: 'sag', note: 'x' });
+		log.do('trouble.mended', { how: 'scraped off', wayBack: 'redo coat' });
+		expect(contextOf(log.state)).toMatchObject({ cup: null, cupAhead: null });
+	});
+
+	test('comes back as it was when its mixing or weighing is undone', () => {
+		const log = laying().do('cup.weighed', NEXT);
+		const before = contextOf(log.state);
+		log.do('cup.mixed').do('act.undone', { undoes: log.log.at(-1)?.id, reason: 'not yet' });
+		expect(contextOf(log.state).cupAhead).toEqual(before.cupAhead);
+	});
+
+	test('serves the short working time of a shell as well', () => {
+		const log = new BenchLog(handPlan({ people: 2 })).toShell().readRoom();
+		log
+			.do('cup.weighed', CUP)
+			.do('cup.mixed')
+			.wait(4 * MIN);
+		log
+			.do('cup.weighed', NEXT)
+			.do('cup.mixed')
+			.do('cup.applied')
+			.wait(4 * MIN);
+		log.do('cup.applied').do('coat.finished');
+		expect(contextOf(log.state)).toMatchObject({ roundIndex: 1, deviations: [] });
+	});
+});
+
+describe('what the bench and the record say of it', () => {
+	test('the bench asks for the laying first and offers the next cup beside it', () => {
+		const log = laying();
+		expect(act(log, 'cup.applied')?.primary).toBe(true);
+		expect(act(log, 'cup.weighed')).toMatchObject({ primary: false, blocked: null });
+		expect(act(log, 'cup.mixed')).toBeUndefined();
+		log.do('cup.weighed', OFF);
+		expect(act(log, 'cup.mixed')?.blocked).toContain('off ratio');
+		log.do('cup.weighed', NEXT);
+		expect(act(log, 'cup.mixed')?.blocked).toBeNull();
+		expect(act(log, 'cup.discarded')?.fields.map(({ name }) => name)).toEqual(['cup', 'reason']);
+	});
+
+	test('the record has both cups, each with its own times and lots', () => {
+		const log = laying().do('cup.weighed', OFF).do('cup.weighed', NEXT).do('cup.mixed');
+		log.do('cup.applied').do('cup.applied').do('coat.finished');
+		const cups = asBuilt(log.state, log.log).sections.at(-1)?.cups ?? [];
+		expect(cups.map(({ number, corrected }) => [number, corrected])).toEqual([
+			[1, false],
+			[2, true]
+		]);
+		expect(cups.map(({ parts }) => parts.map(({ lot }) => lot))).toEqual([
+			['b1', 'a1'],
+			['b2', 'a2']
+		]);
+		expect(cups.every(({ mixedAt, laidAt }) => mixedAt !== null && laidAt !== null)).toBe(true);
+	});
+
+	test('the record numbers a cup anew that moved up', () => {
+		const log = laying().do('cup.weighed', NEXT).do('cup.mixed');
+		log.do('cup.discarded', { reason: 'it strings' }).do('cup.applied');
+		const cups = asBuilt(log.state, log.log).sections.at(-1)?.cups ?? [];
+		expect(cups.map(({ number, discarded }) => [number, discarded])).toEqual([
+			[1, 'it strings'],
+			[1, null]
+		]);
+	});
+});
