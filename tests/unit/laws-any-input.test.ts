@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { conversionAfter, timeToConversionS } from '../../src/lib/core/laws/autocatalytic-cure';
+import { timeToConversionS } from '../../src/lib/core/laws/autocatalytic-cure';
 import { brushBackS } from '../../src/lib/core/laws/brush-back';
 import { mixedMassG } from '../../src/lib/core/laws/coat-losses';
 import { coatThicknessesMm } from '../../src/lib/core/laws/coat-profile';
@@ -125,7 +125,6 @@ const CALLS: Record<string, (...numbers: Six) => unknown> = {
 			e,
 			{ referenceC: 23, rate: arrhenius }
 		),
-	conversionAfter: (a, b, c) => conversionAfter({ timeS: a, kPerS: b, startTerm: c }),
 	timeToConversionS: (a, b, c) => timeToConversionS({ conversion: a, kPerS: b, startTerm: c }),
 	coolingPerS: (a, b, c) =>
 		coolingPerS({ kind: 'cup', massG: a }, { densityGPerMl: b, specificHeatJPerGK: c }),

@@ -1,6 +1,5 @@
 import { assertWithin } from '../quantity/assert-within';
 import type { Law } from '../quantity/figure';
-import { MAX_TIME_S } from '../quantity/limits';
 
 export const autocatalyticLaw: Law = {
 	id: 'autocatalytic-cure',
@@ -25,25 +24,10 @@ export function conversionRatePerS(
 }
 
 /**
- * Conversion after a time at constant temperature, 0 to 1; the closed form of the rate law.
+ * Time to reach a conversion at constant temperature, in seconds; the closed form of the rate law.
  *
- * @throws RangeError for a time, rate or start term out of range
+ * @throws RangeError for a conversion, rate or start term out of range
  */
-export function conversionAfter(given: {
-	timeS: number;
-	kPerS: number;
-	startTerm?: number;
-}): number {
-	const { timeS, kPerS, startTerm = START_TERM } = given;
-	assertWithin(timeS, 0, MAX_TIME_S, 'timeS');
-	assertWithin(kPerS, 0, 100, 'kPerS');
-	assertWithin(startTerm, 0.001, 1, 'startTerm');
-	// Written with the decaying exponential, so that a long time gives 1 and not ∞/∞.
-	const decay = Math.exp(-kPerS * (1 + startTerm) * timeS);
-	return (startTerm * (1 - decay)) / (decay + startTerm);
-}
-
-/** Time to reach a conversion at constant temperature, in seconds. */
 export function timeToConversionS(given: {
 	conversion: number;
 	kPerS: number;

@@ -62,12 +62,6 @@ export function volumeShrinkageFraction(linearFraction: number): number {
 	return 1 - (1 - linearFraction) ** 3;
 }
 
-/** Linear shrinkage that goes with a volume one (−0.15 to 0.5), a fraction. */
-export function linearFromVolumeFraction(volumeFraction: number): number {
-	assertWithin(volumeFraction, -0.15, 0.5, 'volumeFraction');
-	return 1 - Math.cbrt(1 - volumeFraction);
-}
-
 /** Factor by which all stages together multiply a length, at one point of their ranges. */
 function remaining(stages: readonly ShrinkageStage[], key: keyof ShrinkageStage): number {
 	return stages.reduce((factor, stage) => {

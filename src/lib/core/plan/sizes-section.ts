@@ -1,4 +1,5 @@
 import {
+	linearShrinkageFraction,
 	partSizeLaw,
 	partSizeMm,
 	patternSizeLaw,
@@ -49,7 +50,6 @@ export function sizesSection(draft: Draft): SizesSection {
 		input('S_2', casting, cast),
 		defaultInput('spread', 'shrinkSpread')
 	];
-	const together = 1 - (1 - glove.likely) * (1 - cast.likely);
 	const rows = (
 		[
 			['length', lengthMm],
@@ -82,6 +82,8 @@ export function sizesSection(draft: Draft): SizesSection {
 			})
 		};
 	});
+	const afterMm = partSizeMm({ patternMm: lengthMm, stages }).likelyMm;
+	const together = linearShrinkageFraction({ beforeMm: lengthMm, afterMm });
 	return {
 		rows,
 		gloveShrinkageFraction: glove.likely,
