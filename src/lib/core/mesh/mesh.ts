@@ -17,6 +17,6 @@ export function vertexCount(mesh: Mesh): number {
 }
 
 /** One vertex as three numbers. */
-export function vertexAt({ positions }: Mesh, index: number): Vec3 {
+export function vertexAt({ positions }: Pick<Mesh, 'positions'>, index: number): Vec3 {
 	return [positions[3 * index]!, positions[3 * index + 1]!, positions[3 * index + 2]!];
 }
