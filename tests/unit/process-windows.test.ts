@@ -73,6 +73,39 @@ describe('a fingertip test', () => {
 	});
 });
 
+describe('an abraded surface that was accepted', () => {
+	const abraded = (processVersion?: number) => {
+		const log = new BenchLog(handPlan(processVersion ? { processVersion } : {})).toCoats();
+		log
+			.coat(180)
+			.wait(5 * 60 * MIN)
+			.do('surface.abraded', ABRADED);
+		log.do('deviation.decided', { accepted: true, note: 'well keyed' }, SUPERVISOR);
+		return log.do('tack.tested', { result: 'hard' });
+	};
+
+	test('takes the next coat without a print: it is hard by nature', () => {
+		const log = abraded();
+		expect(pathOf(log)).toBe('coating.weighing');
+		log.readRoom().do('cup.weighed', ON_RATIO);
+		log.do('tack.tested', { result: 'hard' }).do('cup.mixed').do('cup.applied');
+		expect(contextOf(log.state).laidG).toBe(180);
+	});
+
+	test('is trusted for one coat: the next window counts again', () => {
+		const log = abraded()
+			.readRoom()
+			.coat(360)
+			.wait(5 * 60 * MIN);
+		log.do('tack.tested', { result: 'hard' });
+		expect(pathOf(log)).toBe('coating.missed');
+	});
+
+	test('is to be abraded again in a job opened under the first version, whose log must fold', () => {
+		expect(pathOf(abraded(1))).toBe('coating.missed');
+	});
+});
+
 describe('abrading that a supervisor ordered', () => {
 	const orderedBuild = () => {
 		const log = bench().toGloveCure();

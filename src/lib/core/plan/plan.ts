@@ -15,8 +15,11 @@ import {
 } from './schema-mold';
 import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './schema-room';
 
-/** Version of the process machine a job is started with; it goes on to its end under it. */
-export const PROCESS_VERSION = 1;
+/**
+ * Version of the process machine a job is started with; it goes on to its end under it. Since 2 an
+ * abraded surface needs no print, and a mold is accepted only as its inspection found it.
+ */
+export const PROCESS_VERSION = 2;
 
 const g = z.number().nonnegative();
 const s = z.number().nonnegative();
@@ -41,7 +44,9 @@ const figureSchema = z.strictObject({
 			value: z.union([z.number(), z.string()]),
 			unit: z.enum(UNITS),
 			origin: z.enum(['entered', 'data sheet', 'default', 'computed', 'constant']),
-			figure: z.string().optional()
+			figure: z.string().optional(),
+			low: z.number().optional(),
+			high: z.number().optional()
 		})
 	),
 	low: z.number().optional(),

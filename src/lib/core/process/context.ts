@@ -121,6 +121,11 @@ export function batchAtWork(context: ProcessContext): Coat | ShellRound | null {
 	return coatAtWork(context);
 }
 
+/** Whether the job was opened under this version of the process or a later one. */
+export function isSince({ plan }: ProcessContext, version: number): boolean {
+	return plan.processVersion >= version;
+}
+
 /** A mixed cup is being laid: what is weighed or mixed meanwhile is the next one. */
 export function isLaying({ cup }: ProcessContext): boolean {
 	return cup !== null && cup.mixedAt !== null;

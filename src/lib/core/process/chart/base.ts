@@ -10,7 +10,7 @@ import * as signing from '../changes/signing';
 import * as surface from '../changes/surface';
 import * as wayBack from '../changes/way-back';
 import * as work from '../changes/work';
-import { coatAtWork, isOpenOrder, type ProcessContext } from '../context';
+import { coatAtWork, isOpenOrder, isSince, type ProcessContext } from '../context';
 import type { EventOf, EventType, HoldId, ProcessEvent } from '../events';
 import { HOLDS } from '../holds';
 import { secondsBetween } from '../instant';
@@ -53,7 +53,8 @@ type Finding = 'wet' | 'open' | 'closed';
 /**
  * What a fingertip test means: "open" when the next coat may go on. The last coat has no next one,
  * so a hard surface is as good as a tacky one. Past its window a print does not help: the sheet's
- * clock says that the bond is gone.
+ * clock says that the bond is gone. Abraded and accepted, the surface bonds by its roughness: it is
+ * hard by nature, and open until the next coat is on it.
  */
 function finding(
 	context: ProcessContext,
@@ -61,6 +62,7 @@ function finding(
 	of: 'coat' | 'coat below'
 ): Finding {
 	if (result === 'wet') return 'wet';
+	if (of === 'coat below' && context.abraded && isSince(context, 2)) return 'open';
 	if (of === 'coat' && context.coatIndex + 1 >= context.coats.length) return 'open';
 	const closesAt = context.windowClosesAt;
 	const isOpen = context.abraded || closesAt === null || secondsBetween(at, closesAt) >= 0;
