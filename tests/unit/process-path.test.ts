@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { benchStep } from '../../src/lib/core/process/bench-step';
 import { contextOf, fold, foldOn } from '../../src/lib/core/process/job';
 import { jobSummary } from '../../src/lib/core/process/summary';
+import { undoable } from '../../src/lib/core/process/undo';
 import { statePath } from '../../src/lib/core/process/state-path';
 import { BenchLog, MAKER, OPENED_AT, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
@@ -426,6 +427,31 @@ describe('undoing', () => {
 			'act.undone'
 		]);
 		expect(contextOf(fold(log.plan, log.log))).toEqual(contextOf(log.state));
+	});
+
+	test('is not barred by what another person has read meanwhile, and leaves that standing', () => {
+		const log = bench().toCoats().do('cup.weighed', ON_RATIO);
+		const mine = log.log.at(-1)?.id;
+		log.brief('amir');
+		const room = { temperatureC: 21, humidityPct: 45, extractionOn: true };
+		log.do('room.read', room, 'amir').do('act.undone', { undoes: mine, reason: 'wrong cup' });
+		expect(pathOf(log)).toBe('coating.weighing');
+		expect(contextOf(log.state).cup).toBeNull();
+		expect(contextOf(log.state).room?.by).toBe('amir');
+		expect(contextOf(log.state).briefingsRead.amir).toEqual(log.plan.briefings);
+		expect(contextOf(fold(log.plan, log.log))).toEqual(contextOf(log.state));
+	});
+
+	test('is barred by an act of another, and takes my own reading back before my act', () => {
+		const log = bench().toCoats().do('cup.weighed', ON_RATIO);
+		const mine = log.log.at(-1)?.id;
+		const paused = new BenchLog(log.plan).toCoats().do('cup.weighed', ON_RATIO);
+		paused.do('job.paused', { reason: 'fire drill' }, 'amir');
+		expect(why(paused.try('act.undone', { undoes: mine, reason: 'x' }))).toContain('only the last');
+		log.readRoom();
+		expect(why(log.try('act.undone', { undoes: mine, reason: 'x' }))).toContain('only the last');
+		expect(undoable(log.state, MAKER)?.event.type).toBe('room.read');
+		expect(undoable(log.state, 'amir')).toBeNull();
 	});
 
 	test('is open to the person who made the entry, for the last entry, and never for a signature', () => {

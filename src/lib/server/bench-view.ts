@@ -4,7 +4,7 @@ import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { benchStep } from '$lib/core/process/bench-step';
 import { eventSchema } from '$lib/core/process/events';
 import { contextOf } from '$lib/core/process/job';
-import { undo } from '$lib/core/process/undo';
+import { undoable } from '$lib/core/process/undo';
 import { statePath } from '$lib/core/process/state-path';
 import { jobSummary } from '$lib/core/process/summary';
 import { TROUBLES } from '$lib/core/process/troubles';
@@ -35,17 +35,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 	const step = benchStep(state, { by: viewer.id, at });
 	const text = steps.get(step.slug);
 	const { status } = jobSummary(state);
-	const last = state.effective.at(-1);
-	const undoing = {
-		type: 'act.undone' as const,
-		at,
-		by: viewer.id,
-		undoes: last?.id ?? '',
-		reason: 'asked'
-	};
-	const canUndo =
-		state.effective.length > 1 &&
-		undo(state, { id: 'asked', seq: job.headSeq + 1, event: undoing }, undoing).ok;
+	const last = state.snapshot.status === 'active' ? undoable(state, viewer.id) : null;
 
 	return {
 		chrome: 'bench' as const,
@@ -102,10 +92,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		openDeviations: c.deviations.filter(({ decided }) => decided === null),
 		section: sectionOfJob(c),
 		photoTypes: PHOTO_TYPES,
-		undo:
-			canUndo && last
-				? { id: last.id, label: ENTRY_LABELS[last.event.type], at: last.event.at }
-				: null
+		undo: last && { id: last.id, label: ENTRY_LABELS[last.event.type], at: last.event.at }
 	};
 }
 

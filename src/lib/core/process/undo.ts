@@ -14,6 +14,20 @@ const FINAL: readonly EventType[] = [
 	'job.abandoned'
 ];
 
+/** Facts beside the work: they change no step, so an act before them can still be taken back. */
+const READINGS: readonly EventType[] = ['briefing.read', 'room.read'];
+
+/**
+ * The entry that a person can take back: the last one that counts, or their own last with nothing
+ * after it but what others have read. Null when there is none.
+ */
+export function undoable(state: JobState, by: string): LoggedEvent | null {
+	const last = state.effective.findLast(
+		({ event }) => event.by === by || !READINGS.includes(event.type)
+	);
+	return last && last.event.by === by && !FINAL.includes(last.event.type) ? last : null;
+}
+
 function refused(state: JobState, reason: string): Advance {
 	return { ok: false, reason, allowed: allowedTypes(state) };
 }
@@ -32,10 +46,13 @@ function snapshotOf(
 
 /**
  * Takes the last entry that counts out of the account, by a further entry that names it: the log
- * itself keeps both. Only the person who made an entry can undo it, and only while it is the last.
+ * itself keeps both. Only the person who made an entry can undo it, and only while no act has followed;
+ * what others have read since stays.
  */
 export function undo(state: JobState, logged: LoggedEvent, event: EventOf<'act.undone'>): Advance {
-	const last = state.effective.at(-1);
+	const last = state.effective.findLast(
+		({ event: { by, type } }) => by === event.by || !READINGS.includes(type)
+	);
 	if (state.snapshot.status !== 'active') {
 		return refused(state, 'this job has ended: its record is closed');
 	}
@@ -50,7 +67,7 @@ export function undo(state: JobState, logged: LoggedEvent, event: EventOf<'act.u
 		return refused(state, `it is dated ${event.at}, before the last entry at ${state.lastAt}`);
 	}
 
-	const effective = state.effective.slice(0, -1);
+	const effective = state.effective.filter(({ id }) => id !== last.id);
 	const rebuilt = snapshotOf(state.snapshot.context.plan, effective);
 	return {
 		ok: true,
