@@ -17,25 +17,29 @@ const MIXING: readonly PhaseId[] = [...COATING, 'shell'];
 /** Where each trouble can happen and how work goes on after it. Common practice, no source. */
 export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	'off-ratio': {
-		phases: MIXING,
+		phases: [...MIXING, 'pour'],
 		waysBack: ['redo coat', 'resume', 'shellRelease', 'release'],
 		needsAnother: false
 	},
 	'pot-life-overrun': {
-		phases: MIXING,
+		phases: [...MIXING, 'pour'],
 		waysBack: ['resume', 'redo coat', 'shellRelease'],
 		needsAnother: false
 	},
 	'recoat-too-early': { phases: COATING, waysBack: ['resume'], needsAnother: false },
 	'recoat-missed': { phases: COATING, waysBack: ['resume'], needsAnother: false },
 	bubbles: {
-		phases: [...COATING, 'gloveCure', 'peel', 'wash', 'inspect'],
+		phases: [...COATING, 'gloveCure', 'shell', 'peel', 'wash', 'inspect', 'pour'],
 		waysBack: ['resume', 'redo coat', 'release'],
 		needsAnother: false
 	},
-	voids: { phases: ['peel', 'wash', 'inspect', 'pour'], waysBack: ['resume'], needsAnother: false },
+	voids: {
+		phases: [...COATING, 'peel', 'wash', 'inspect', 'pour'],
+		waysBack: ['resume', 'redo coat'],
+		needsAnother: false
+	},
 	'no-cure': {
-		phases: [...MIXING, 'gloveCure', 'shellCure'],
+		phases: [...COATING, 'gloveCure', 'shell', 'shellCure', 'peel', 'wash', 'inspect', 'pour'],
 		waysBack: ['resume', 'redo coat', 'shellRelease', 'release'],
 		needsAnother: true
 	},
@@ -51,7 +55,7 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 		needsAnother: false
 	},
 	'film-beaded': { phases: ['release'], waysBack: ['resume', 'release'], needsAnother: false },
-	'frame-leak': { phases: [...COATING, 'pour'], waysBack: ['resume'], needsAnother: false },
+	'frame-leak': { phases: [...MIXING, 'pour'], waysBack: ['resume'], needsAnother: false },
 	sag: { phases: MIXING, waysBack: ['resume', 'redo coat', 'shellRelease'], needsAnother: false },
 	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false },
 	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true },
@@ -72,12 +76,15 @@ interface Place {
 /**
  * The ways back that are open from where the trouble was met. None leads forward. The first round of
  * the shell lies on the waxed glove: scraping it off takes the wax along, so it is never simply laid
- * again; the back of the glove is waxed anew.
+ * again; the back of the glove is waxed anew. Once the shell is open, the glove's back is not waxed
+ * again, and at the pour it is the casting that goes wrong: the mold stays where it is.
  */
 export function waysBackFrom({ trouble, phase, roundIndex }: Place): WayBack[] {
 	if (!trouble) return [];
 	return TROUBLES[trouble.id].waysBack.filter((way) => {
 		if (way === 'resume') return true;
+		if (phase === 'pour') return false;
+		if (way === 'shellRelease') return phase === 'shell' || phase === 'shellCure';
 		if (way === 'redo coat') {
 			return COATING.includes(phase) || (phase === 'shell' && roundIndex > 0);
 		}
