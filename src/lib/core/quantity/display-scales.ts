@@ -60,7 +60,12 @@ const SI: Partial<Record<Unit, DisplayScale[]>> = {
 	'1/h': [scale('per hour', same)],
 	'1/min': [scale('per minute', same)],
 	'g/(m2·h)': [scale('g/(m²·h)', same)],
-	'cm2/min': [scale('cm²/min', same)]
+	'cm2/min': [scale('cm²/min', same)],
+	'g/min': [
+		scale('µg/min', per(1e-6)),
+		scale('mg/min', per(0.001), 0.001),
+		scale('g/min', same, 0.1)
+	]
 };
 
 const US: Partial<Record<Unit, DisplayScale[]>> = {
@@ -82,7 +87,11 @@ const US: Partial<Record<Unit, DisplayScale[]>> = {
 	'N/mm': [scale('lbf/in', per(N_PER_LBF / MM_PER_IN))],
 	'mm/s': [scale('in/s', per(MM_PER_IN))],
 	'm/s': [scale('ft/min', per(MM_PER_FT / 60_000))],
-	'g/min': [scale('oz/min', per(G_PER_OZ))],
+	'g/min': [
+		scale('µg/min', per(1e-6)),
+		scale('mg/min', per(0.001), 0.001),
+		scale('oz/min', per(G_PER_OZ), 0.1)
+	],
 	'cm2/min': [scale('in²/min', per(CM2_PER_IN2))]
 };
 

@@ -1,5 +1,5 @@
 import type { Plan } from '$lib/core/plan/plan';
-import { displayQuantity, type UnitSystem } from '$lib/core/quantity/display';
+import { displayQuantity, numberText, type UnitSystem } from '$lib/core/quantity/display';
 import { displayScale } from '$lib/core/quantity/display-scales';
 import type { Bar } from '../plot/bar-layout';
 
@@ -18,21 +18,20 @@ export function choiceBars(
 	{ units, currency }: { units: UnitSystem; currency: string }
 ): BarSet {
 	const largest = Math.max(...estimates.map((each) => each[key]));
-	const { convert, unit } =
-		key === 'rubberG'
-			? displayScale(largest, 'g', units)
-			: { convert: (value: number) => value, unit: currency };
+	const mass = displayScale(largest, 'g', units);
+	const isMass = key === 'rubberG';
+	const unit = isMass ? mass.unit : currency;
+	const convert = (value: number) => (isMass ? mass.convert(value) : value);
+	// All three in the unit of the axis, so that they can be compared as numbers too.
 	const text = (value: number) =>
-		key === 'rubberG'
-			? displayQuantity(value, 'g', units)
-			: `${displayQuantity(value, 'currency', units)} ${currency}`;
+		`${isMass ? numberText(convert(value), 3, 1) : displayQuantity(value, 'currency', units)} ${unit}`;
 	const bars = estimates.map((each) => ({
 		label: each.process,
 		value: convert(each[key]),
 		text: text(each[key]),
 		isChosen: each.process === 'glove'
 	}));
-	const what = key === 'rubberG' ? 'Rubber' : 'Materials and labor';
+	const what = isMass ? 'Rubber' : 'Materials and labor';
 	return {
 		bars,
 		unit,

@@ -7,26 +7,28 @@ import type { TimePlotData } from '../plot/plot-data';
 
 export type CureMaterial = NonNullable<Plan['cure']>['materials'][number];
 
-/** Share of the calm limit from which it is worth drawing. */
-const NEAR = 0.75;
-
-/** A forgotten cup and the coat on the wall, from mixing on, on one plot. */
-export function curePlot(material: CureMaterial, system: UnitSystem): TimePlotData {
+/**
+ * A forgotten cup and the coat on the wall, from mixing on, on one plot.
+ *
+ * @param hottestC - of all materials drawn beside each other, so that their axes can be compared
+ */
+export function curePlot(
+	material: CureMaterial,
+	system: UnitSystem,
+	hottestC: number
+): TimePlotData {
 	const { cup, film, calmPeakC } = material;
 	const { convert, unit } = displayScale(cup.peakC, 'C', system);
 	const shown = (value: number) => displayQuantity(value, 'C', system);
 	const line = (curve: typeof cup.curve) =>
 		curve.map(({ atS, temperatureC }) => ({ x: atS, y: convert(temperatureC) }));
-	const hottestC = Math.max(cup.peakC, film.peakC);
 	return {
 		series: [
 			{ label: 'cup', stroke: 'solid', pieces: [line(cup.curve)] },
 			{ label: 'coat', stroke: 'dashed', pieces: [line(film.curve)] }
 		],
-		levels:
-			hottestC >= NEAR * calmPeakC
-				? [{ label: 'calm limit', value: convert(calmPeakC), stroke: 'dotted' }]
-				: [],
+		levels: [{ label: 'calm limit', value: convert(calmPeakC), stroke: 'dotted' }],
+		reach: convert(hottestC),
 		spans: [{ label: `workable ${durationText(cup.workableS)}`, fromS: 0, toS: cup.workableS }],
 		untilS: Math.max(cup.curve.at(-1)?.atS ?? 0, film.curve.at(-1)?.atS ?? 0, 1),
 		unit,

@@ -43,6 +43,8 @@ export interface TimePlotData {
 	untilS: number;
 	/** Unit of the other axis, as written beside it. */
 	unit: string;
+	/** The other axis reaches at least to here, so that plots beside each other can share it. */
+	reach?: number;
 	/** Whether the other axis begins at zero; amounts do, temperatures need not. */
 	isFromZero: boolean;
 	/** What the plot says, in one sentence. */

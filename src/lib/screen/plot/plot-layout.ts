@@ -28,11 +28,12 @@ export interface PlotLayout {
 	labels: PlotLabel[];
 }
 
-/** Lowest and highest value that the plot must show: every point and every level. */
-export function plotDomain({ series, levels, isFromZero }: TimePlotData): [number, number] {
+/** Lowest and highest value that the plot must show: every point, every level, and as far as asked. */
+export function plotDomain({ series, levels, isFromZero, reach }: TimePlotData): [number, number] {
 	const values = [
 		...series.flatMap(({ pieces }) => pieces.flat().map(({ y }) => y)),
-		...levels.map(({ value }) => value)
+		...levels.map(({ value }) => value),
+		...(reach === undefined ? [] : [reach])
 	];
 	const [low = 0, high = 1] = extent(values);
 	const from = isFromZero ? Math.min(0, low) : low;
