@@ -1,5 +1,5 @@
 import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
-import { apiAnswer, refuseForeignOrigin } from '$lib/server/api-gate';
+import { apiAnswer, isApi, refuseForeignOrigin } from '$lib/server/api-gate';
 import { now } from '$lib/server/clock';
 import type { Db } from '$lib/server/database';
 import { decodedPath, gateOf } from '$lib/server/gate';
@@ -29,11 +29,16 @@ export const handle: Handle = async ({ event, resolve }) => {
 	const person = await personOfSession(db, event.cookies.get(SESSION_COOKIE), now());
 	locals.person = person && { id: person.id, name: person.name, role: person.role };
 
-	const gate = gateOf(decodedPath(url), { shop: !!locals.shop, person: !!person });
+	const gate = gateOf(decodedPath(url), {
+		shop: !!locals.shop,
+		person: !!person,
+		ownPin: !person?.pinGivenBy
+	});
 	if (gate === 'start') redirect(303, '/start');
-	if (gate === 'sign in') {
+	if (gate === 'sign in' || (gate === 'new pin' && !isApi(url))) {
 		const next = event.request.method === 'GET' ? url.pathname + url.search : '/board';
-		redirect(303, `/sign-in?next=${encodeURIComponent(next)}`);
+		const page = gate === 'sign in' ? '/sign-in' : '/new-pin';
+		redirect(303, `${page}?next=${encodeURIComponent(next)}`);
 	}
 	const response =
 		refuseForeignOrigin(event) ?? (await apiAnswer(event, gate, () => resolve(event)));

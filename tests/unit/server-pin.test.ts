@@ -124,9 +124,9 @@ test('a session lasts 12 idle hours, is kept as a hash only, and ends when told'
 });
 
 test('a new PIN ends the sessions begun with the old one', async () => {
-	const { db, ben, tryPin } = await shopWithTwo();
+	const { db, ada, ben, tryPin } = await shopWithTwo();
 	const token = await startSession(db, ben.id, AT);
-	expect(await setPin(db, ben.id, '99887766')).toBe('set');
+	expect(await setPin(db, ben.id, '99887766', { by: ada.id })).toBe('set');
 	expect(await personOfSession(db, token, AT)).toBeNull();
 	expect(await tryPin(ben.id, '99887766', AT)).toEqual({ ok: true });
 });

@@ -4,7 +4,8 @@ import { problemResponse } from './problem';
 
 const SAFE = ['GET', 'HEAD', 'OPTIONS'];
 
-function isApi(url: URL): boolean {
+/** Whether a request is for the API, which answers with problem details where pages lead elsewhere. */
+export function isApi(url: URL): boolean {
 	return decodedPath(url).startsWith('/api/');
 }
 
@@ -42,6 +43,14 @@ export async function apiAnswer(
 			status: 401,
 			code: 'no-session',
 			detail: 'Sign in first: POST /api/session with personId and pin, and keep the cookie.'
+		});
+	}
+	if (gate === 'new pin') {
+		return problemResponse({
+			status: 403,
+			code: 'given-pin',
+			detail:
+				'Somebody else gave you this PIN. Choose your own first: POST /api/session with personId, pin and newPin.'
 		});
 	}
 	const response = await resolve();

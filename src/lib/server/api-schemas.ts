@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { planInputsSchema } from '$lib/core/plan/inputs';
+import { pinSchema } from './pin-hash';
 
 const id = z.string().regex(/^[\w-]{8,60}$/, '8 to 60 letters, digits, "_" or "-"; a UUID will do');
 const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in 64 lower-case hex digits');
 
 export const newSessionSchema = z.strictObject({
 	personId: z.string().min(1).max(60),
-	pin: z.string().max(20)
+	pin: z.string().max(20),
+	newPin: pinSchema.optional().describe('Replaces the PIN; needed while somebody else gave it')
 });
 
 export const newJobSchema = z.strictObject({

@@ -1,4 +1,5 @@
 import { json } from '@sveltejs/kit';
+import { unfit } from './api';
 import { problemResponse } from './problem';
 import type { SignResult } from './sign';
 
@@ -17,6 +18,10 @@ export function appendAnswer(result: SignResult): Response {
 				headSeq: result.headSeq
 			});
 		case 'refused':
+			if (result.field !== undefined) {
+				const problem = { path: result.field, message: result.reason };
+				return problemResponse(unfit([problem]).problem);
+			}
 			return problemResponse({
 				status: 409,
 				code: 'refused',

@@ -1,15 +1,14 @@
 import { canonicalJson } from '$lib/core/log/canonical';
 import { sealEvent } from '$lib/core/log/chain';
 import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/process/events';
-import { advance, contextOf } from '$lib/core/process/job';
-import { TROUBLES } from '$lib/core/process/troubles';
+import { advance } from '$lib/core/process/job';
+import { missingPhoto, unfitPerson } from './append-rights';
 import type { Db } from './database';
 import { isWellFormed } from './well-formed';
 import { insertEvent, type StoredEvent } from './event-rows';
 import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
 import { isDamaged, type JobFile } from './job-file';
 import { publishAppended } from './live';
-import { getPerson, maySign } from './people.repository';
 
 export interface Append {
 	jobId: string;
@@ -27,15 +26,17 @@ export type AppendResult =
 	| { status: 'appended'; stored: StoredEvent }
 	| { status: 'duplicate'; stored: StoredEvent }
 	| { status: 'conflict'; headSeq: number }
-	| { status: 'refused'; reason: string; allowed: string[] }
+	/** `field`: the one place of the act that cannot be taken, when it is one. */
+	| { status: 'refused'; reason: string; allowed: string[]; field?: string }
 	| { status: 'no job' };
 
-/** Only with a PIN, by somebody who may sign. */
+/** Only with a PIN. */
 export const SIGNED_TYPES: readonly EventType[] = [
 	'hold.signed',
 	'hold.sentBack',
 	'mold.rejected',
-	'deviation.decided'
+	'deviation.decided',
+	'job.abandoned'
 ];
 
 /** How far a bench's clock may run ahead of the server's. */
@@ -88,8 +89,10 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 	if (twin) return { result: twin };
 	if (seq !== job.headSeq + 1) return { result: { status: 'conflict', headSeq: job.headSeq } };
 
-	const objection = objectionTo(append, job) ?? (await unfitToMend(trx, event, job));
+	const objection = objectionTo(append, job) ?? (await unfitPerson(trx, event, job.state));
 	if (objection) return { result: refused(objection) };
+	const missing = await missingPhoto(trx, event);
+	if (missing) return { result: { status: 'refused', allowed: [], ...missing } };
 	const step = advance(job.state, { id, seq, event });
 	if (!step.ok) return { result: refused(step.reason, step.allowed) };
 
@@ -128,26 +131,13 @@ function isSameAct(stored: ProcessEvent, sent: ProcessEvent): boolean {
 	return canonicalJson({ ...stored, at: '' }) === canonicalJson({ ...sent, at: '' });
 }
 
-/** After some troubles a supervisor says that work goes on. The process knows who worked, not who may sign. */
-async function unfitToMend(
-	db: Db,
-	event: ProcessEvent,
-	{ state }: JobFile
-): Promise<string | null> {
-	const { trouble } = contextOf(state);
-	if (event.type !== 'trouble.mended' || !trouble || !TROUBLES[trouble.id].needsAnother)
-		return null;
-	const person = await getPerson(db, event.by);
-	return person && maySign(person)
-		? null
-		: 'After this trouble a supervisor who has not worked on this mold says that work goes on.';
-}
-
 function objectionTo({ event, recordedAt, isSigned }: Append, job: JobFile): string | null {
 	const { at, type } = event;
 	if (type === 'job.opened') return 'A job is opened once, when its plan is accepted.';
 	if (SIGNED_TYPES.includes(type) && !isSigned) {
-		return 'A supervisor signs this with a PIN, on the signing page.';
+		return type === 'job.abandoned'
+			? 'A mold is abandoned with a PIN, on the page of the mold.'
+			: 'A supervisor signs this with a PIN, on the signing page.';
 	}
 	const lastAt = job.log.at(-1)?.event.at ?? at;
 	if (Date.parse(at) < Date.parse(lastAt)) {

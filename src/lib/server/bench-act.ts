@@ -68,6 +68,10 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 				notDone({ type, label, meanwhile: await since(db, { jobId, seq, zone }) }, form)
 			);
 		case 'refused':
+			if (result.field !== undefined) {
+				const [field = ''] = result.field.split('.');
+				return fail(422, notDone({ type, label, errors: { [field]: result.reason } }, form));
+			}
 			return fail(
 				409,
 				notDone(

@@ -1,9 +1,10 @@
 import type { Db } from './database';
 import { firstSchema } from './migrations/001-first-schema';
+import { whosePin } from './migrations/002-whose-pin';
 import { StartError } from './start-error';
 
 /** In order, without gaps. */
-const MIGRATIONS = [firstSchema];
+const MIGRATIONS = [firstSchema, whosePin];
 
 /**
  * Brings the schema up to date, each step in a transaction of its own. Safe to call at every start.

@@ -13,6 +13,10 @@ export interface Person {
 	role: Role;
 	/** Left the shop: stays in every record, can no longer sign in. */
 	retired: boolean;
+	/** Id of who gave them the PIN in force, and knows it; null when it is their own. */
+	pinGivenBy: string | null;
+	/** Since when that PIN holds; null when it is from before this was kept. */
+	pinSetAt: string | null;
 }
 
 export const newPersonSchema = z.strictObject({
@@ -22,7 +26,7 @@ export const newPersonSchema = z.strictObject({
 });
 export type NewPerson = z.infer<typeof newPersonSchema>;
 
-const columns = ['id', 'name', 'role', 'retired'] as const;
+const columns = ['id', 'name', 'role', 'retired', 'pin_given_by', 'pin_set_at'] as const;
 
 /** Everybody in order of name, retired people too. */
 export async function listPeople(db: Db): Promise<Person[]> {
@@ -40,16 +44,34 @@ export function maySign(person: Pick<Person, 'role'>): boolean {
 	return person.role === 'supervisor' || person.role === 'owner';
 }
 
-/** @throws ZodError when name, role or PIN break `newPersonSchema`; parse the form with it first */
-export async function addPerson(db: Db, person: NewPerson, at = now()): Promise<Person> {
+/**
+ * Adds a person; with `by`, whoever adds them gives them a first PIN that is not their own yet.
+ *
+ * @throws ZodError when name, role or PIN break `newPersonSchema`; parse the form with it first
+ */
+export async function addPerson(
+	db: Db,
+	person: NewPerson,
+	at = now(),
+	by: string | null = null
+): Promise<Person> {
 	const { name, role, pin } = newPersonSchema.parse(person);
 	const id = randomUUID();
 	const pin_hash = await hashPin(pin);
 	await db
 		.insertInto('person')
-		.values({ id, name, role, pin_hash, retired: 0, added_at: at })
+		.values({
+			id,
+			name,
+			role,
+			pin_hash,
+			retired: 0,
+			added_at: at,
+			pin_given_by: by,
+			pin_set_at: at
+		})
 		.execute();
-	return { id, name, role, retired: false };
+	return { id, name, role, retired: false, pinGivenBy: by, pinSetAt: at };
 }
 
 /** Retires a person and ends their sessions. The last one who may sign cannot be retired. */
@@ -69,13 +91,22 @@ export async function retirePerson(
 	});
 }
 
-/** Gives a person a new PIN and ends their sessions. @throws ZodError when the PIN is not 4 to 8 digits */
-export async function setPin(db: Db, id: string, pin: string): Promise<'set' | 'unknown'> {
+/**
+ * Gives a person a new PIN and ends their sessions. Given by another it is not their own.
+ *
+ * @throws ZodError when the PIN is not 4 to 8 digits
+ */
+export async function setPin(
+	db: Db,
+	id: string,
+	pin: string,
+	{ by, at = now() }: { by: string; at?: string }
+): Promise<'set' | 'unknown'> {
 	const pin_hash = await hashPin(pinSchema.parse(pin));
 	return db.transaction().execute(async (trx) => {
 		const { numUpdatedRows } = await trx
 			.updateTable('person')
-			.set({ pin_hash })
+			.set({ pin_hash, pin_given_by: by === id ? null : by, pin_set_at: at })
 			.where('id', '=', id)
 			.executeTakeFirst();
 		await trx.deleteFrom('session').where('person_id', '=', id).execute();
@@ -83,11 +114,20 @@ export async function setPin(db: Db, id: string, pin: string): Promise<'set' | '
 	});
 }
 
-function personOf(row: { id: string; name: string; role: string; retired: number }): Person {
+function personOf(row: {
+	id: string;
+	name: string;
+	role: string;
+	retired: number;
+	pin_given_by: string | null;
+	pin_set_at: string | null;
+}): Person {
 	return {
 		id: row.id,
 		name: row.name,
 		role: z.enum(ROLES).parse(row.role),
-		retired: row.retired === 1
+		retired: row.retired === 1,
+		pinGivenBy: row.pin_given_by,
+		pinSetAt: row.pin_set_at
 	};
 }

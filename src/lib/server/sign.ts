@@ -5,15 +5,19 @@ import { postAct } from './act';
 import type { AppendResult } from './append';
 import { now } from './clock';
 import type { Db } from './database';
-import { getPerson, maySign } from './people.repository';
+import { getPerson, maySign, type Person } from './people.repository';
 import { checkPin } from './pin';
 import { pinSchema } from './pin-hash';
 
 const id = z.string().min(1).max(60);
 const words = z.string().trim().min(1).max(2000);
-const who = { id, seq: z.number().int().min(2), supervisorId: id, pin: pinSchema };
+const sealed = { id, seq: z.number().int().min(2), pin: pinSchema };
+const who = { ...sealed, supervisorId: id };
 
-/** A supervisor's word on a hold point, a deviation or the mold, with the PIN that stands for a signature. */
+/**
+ * A word on a hold point, a deviation or the mold, with the PIN that stands for a signature: a
+ * supervisor's, and for abandoning also that of the person who has the mold in hand.
+ */
 export const signatureSchema = z.discriminatedUnion('decision', [
 	z.strictObject({
 		decision: z.literal('sign'),
@@ -30,7 +34,8 @@ export const signatureSchema = z.discriminatedUnion('decision', [
 	}),
 	z.strictObject({ decision: z.literal('reject'), ...who, reason: words }),
 	z.strictObject({ decision: z.literal('accept deviation'), ...who, note: words }),
-	z.strictObject({ decision: z.literal('refuse deviation'), ...who, note: words })
+	z.strictObject({ decision: z.literal('refuse deviation'), ...who, note: words }),
+	z.strictObject({ decision: z.literal('abandon'), ...sealed, personId: id, reason: words })
 ]);
 export type Signature = z.infer<typeof signatureSchema>;
 
@@ -39,21 +44,32 @@ export type SignResult =
 	| { status: 'wrong PIN'; waitS: number }
 	| { status: 'may not sign'; reason: string };
 
-/** Checks the PIN, then appends the decision in the supervisor's name. The PIN is kept nowhere. */
+/**
+ * Checks the PIN, then appends the decision in the name of who gave it. The PIN is kept nowhere. One that
+ * somebody else gave signs nothing: with it the giver could sign their own work.
+ */
 export async function signJob(
 	db: Db,
 	{ jobId, signature, address }: { jobId: string; signature: Signature; address: string }
 ): Promise<SignResult> {
-	const { id, seq, supervisorId, pin } = signature;
-	const answer = await checkPin(db, { personId: supervisorId, pin, address, at: now() });
+	const { id, seq, pin } = signature;
+	const by = signature.decision === 'abandon' ? signature.personId : signature.supervisorId;
+	const answer = await checkPin(db, { personId: by, pin, address, at: now() });
 	if (!answer.ok) return { status: 'wrong PIN', waitS: answer.waitS };
 
-	const person = await getPerson(db, supervisorId);
-	if (!person || !maySign(person)) {
-		return { status: 'may not sign', reason: 'Only a supervisor or the owner signs.' };
+	const person = await getPerson(db, by);
+	const reason = unfitToSign(person, signature.decision);
+	if (reason) return { status: 'may not sign', reason };
+	return postAct(db, { jobId, id, seq, by, event: eventOf(signature), isSigned: true });
+}
+
+function unfitToSign(person: Person | null, decision: Signature['decision']): string | null {
+	if (!person || (decision !== 'abandon' && !maySign(person))) {
+		return 'Only a supervisor or the owner signs.';
 	}
-	const event = eventOf(signature);
-	return postAct(db, { jobId, id, seq, by: supervisorId, event, isSigned: true });
+	return person.pinGivenBy === null
+		? null
+		: 'Somebody else gave you this PIN and knows it, so it signs nothing. Sign in, choose your own, then sign.';
 }
 
 function eventOf(signature: Signature): Record<string, unknown> {
@@ -66,6 +82,8 @@ function eventOf(signature: Signature): Record<string, unknown> {
 			const { hold, to, reason } = signature;
 			return { type: 'hold.sentBack', hold, to, reason };
 		}
+		case 'abandon':
+			return { type: 'job.abandoned', reason: signature.reason };
 		case 'reject':
 			return { type: 'mold.rejected', reason: signature.reason };
 		case 'accept deviation':

@@ -11,6 +11,9 @@ export interface Database {
 		pin_hash: string;
 		retired: number;
 		added_at: string;
+		/** Null once the PIN in force is their own. */
+		pin_given_by: string | null;
+		pin_set_at: string | null;
 	};
 	session: { token_hash: string; person_id: string; started_at: string; seen_at: string };
 	pin_attempt: {

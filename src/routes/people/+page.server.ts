@@ -26,6 +26,7 @@ export const load: PageServerLoad = async ({ locals }) => {
 		roles: actor ? rolesToGive(actor, people) : [],
 		people: people.map((person) => ({
 			...person,
+			pinGivenBy: person.pinGivenBy && (names.get(person.pinGivenBy) ?? 'somebody'),
 			isMe: person.id === actor?.id,
 			mayChange: actor !== null && !person.retired && mayChange(actor, person, people)
 		})),
@@ -59,8 +60,11 @@ export const actions: Actions = {
 			errors.ownPin = problem;
 			return refuse(403);
 		}
-		const { name } = await addPerson(locals.db, parsed.data);
-		return { act: 'add' as const, done: `${name} can sign in now.` };
+		const { name } = await addPerson(locals.db, parsed.data, now(), actor.id);
+		return {
+			act: 'add' as const,
+			done: `${name} can sign in now, and chooses their own PIN then.`
+		};
 	},
 	retire: async ({ locals, request, getClientAddress }) => {
 		const actor = actorOf(locals);
@@ -97,7 +101,8 @@ export const actions: Actions = {
 		if (pin.data !== form.get('pinAgain')) return refuse(400, 'The two new PINs differ.');
 		const problem = await ownPinProblem(locals.db, actor.id, form, getClientAddress());
 		if (problem) return refuse(403, problem);
-		await setPin(locals.db, target.id, pin.data);
-		return { act: 'pin' as const, done: `${target.name} has a new PIN and signs in anew.` };
+		await setPin(locals.db, target.id, pin.data, { by: actor.id });
+		const then = actor.id === target.id ? '.' : ', and chooses their own PIN then.';
+		return { act: 'pin' as const, done: `${target.name} signs in anew with it${then}` };
 	}
 };

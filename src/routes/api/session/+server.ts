@@ -1,8 +1,9 @@
 import { json } from '@sveltejs/kit';
-import { api, readJson } from '$lib/server/api';
+import { api, readJson, unfit } from '$lib/server/api';
 import { newSessionSchema } from '$lib/server/api-schemas';
 import { wrongPin } from '$lib/server/append-answer';
 import { now } from '$lib/server/clock';
+import { chooseOwnPin, hasGivenPin } from '$lib/server/own-pin';
 import { listPeople } from '$lib/server/people.repository';
 import { checkPin } from '$lib/server/pin';
 import {
@@ -22,12 +23,22 @@ export const GET = api(async ({ locals }) => {
 });
 
 export const POST = api(async ({ locals, request, cookies, url, getClientAddress }) => {
-	const { personId, pin } = await readJson(request, newSessionSchema);
+	const { personId, pin, newPin } = await readJson(request, newSessionSchema);
+	const { db } = locals;
 	const at = now();
-	const answer = await checkPin(locals.db, { personId, pin, address: getClientAddress(), at });
-	if (!answer.ok) return wrongPin(answer.waitS);
-	setSessionCookie(cookies, await startSession(locals.db, personId, at), url);
-	return json({ personId }, { status: 201 });
+	const asked = { personId, pin, address: getClientAddress(), at };
+	if (newPin === undefined) {
+		const answer = await checkPin(db, asked);
+		if (!answer.ok) return wrongPin(answer.waitS);
+	} else {
+		const chosen = await chooseOwnPin(db, { ...asked, newPin });
+		if (chosen.status === 'wrong PIN') return wrongPin(chosen.waitS);
+		if (chosen.status === 'same PIN') {
+			throw unfit([{ path: 'newPin', message: 'the PIN in force; accepted: another one' }]);
+		}
+	}
+	setSessionCookie(cookies, await startSession(db, personId, at), url);
+	return json({ personId, hasOwnPin: !(await hasGivenPin(db, personId)) }, { status: 201 });
 });
 
 export const DELETE = api(async ({ locals, cookies, url }) => {

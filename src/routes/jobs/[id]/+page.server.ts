@@ -1,19 +1,27 @@
+import { randomUUID } from 'node:crypto';
+import { error, redirect } from '@sveltejs/kit';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { contextOf } from '$lib/core/process/job';
+import { allowedTypes } from '$lib/core/process/refusal';
 import { stopAt, stopsOf } from '$lib/core/process/progress';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { jobSummary } from '$lib/core/process/summary';
 import { withCustomary } from '$lib/core/process/typed-units';
+import { isEnteredLater } from '$lib/screen/record/entered-later';
+import { abandonFromForm } from '$lib/server/abandon-form';
 import { now } from '$lib/server/clock';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { wordsOf } from '$lib/server/entry-words';
-import type { PageServerLoad } from './$types';
+import { maySign } from '$lib/server/people.repository';
+import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	depends('gw:job');
 	const { state, log, plan, headSeq, openedAt } = await jobOrError(locals.db, params.id);
 	const c = contextOf(state);
 	const stops = stopsOf(c);
+	const { person } = locals;
+	const isTheirs = person !== null && (maySign(person) || person.id === c.worker);
 	return {
 		jobId: params.id,
 		seq: headSeq,
@@ -27,15 +35,34 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		at: state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length,
 		endReason: c.endReason,
 		finishAt: plan.finishAt,
+		mayAbandon: isTheirs && allowedTypes(state).includes('job.abandoned'),
+		actId: randomUUID(),
 		entries: log
-			.map(({ id, seq, event }) => ({
+			.map(({ id, seq, event, recordedAt }) => ({
 				seq,
 				at: event.at,
 				by: event.by,
 				label: ENTRY_LABELS[event.type],
 				words: withCustomary(wordsOf(event), locals.shop?.units ?? 'SI'),
+				enteredAt: isEnteredLater({ at: event.at, recordedAt }) ? recordedAt : null,
 				undoneFor: state.undone[id] ?? null
 			}))
 			.reverse()
 	};
+};
+
+export const actions: Actions = {
+	abandon: async ({ locals, params, request, getClientAddress }) => {
+		const { db, person, shop } = locals;
+		if (!person || !shop) error(401, 'Sign in first.');
+		const answer = await abandonFromForm(db, {
+			jobId: params.id,
+			personId: person.id,
+			zone: shop.zone,
+			address: getClientAddress(),
+			form: await request.formData()
+		});
+		if ('abandoned' in answer) redirect(303, `/jobs/${params.id}`);
+		return answer;
+	}
 };

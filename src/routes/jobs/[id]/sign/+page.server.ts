@@ -1,14 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import { error, redirect } from '@sveltejs/kit';
 import { asBuilt } from '$lib/core/process/as-built';
+import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { HOLDS } from '$lib/core/process/holds';
 import { contextOf } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { PHASE_TITLES } from '$lib/core/process/titles';
+import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { now } from '$lib/server/clock';
 import { steps } from '$lib/server/content';
+import type { StoredEvent } from '$lib/server/event-rows';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { listPeople, maySign } from '$lib/server/people.repository';
 import { signFromForm } from '$lib/server/sign-form';
@@ -50,9 +53,20 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		section: sectionOfJob(c),
 		plannedShellMm: plan.shell.thicknessMm,
 		built: asBuilt(state, log),
+		enteredLater: log.filter(isLater).map(({ seq, event, recordedAt }) => ({
+			seq,
+			at: event.at,
+			recordedAt,
+			by: event.by,
+			label: ENTRY_LABELS[event.type]
+		})),
 		finish: finishOfJob(state)
 	};
 };
+
+function isLater({ event, recordedAt }: StoredEvent): boolean {
+	return isEnteredLater({ at: event.at, recordedAt });
+}
 
 function noteOf(log: Awaited<ReturnType<typeof jobOrError>>['log'], hold: string): string {
 	const asked = log.findLast(({ event }) => event.type === 'hold.requested' && event.hold === hold);

@@ -1,0 +1,43 @@
+import type { ProcessEvent } from '$lib/core/process/events';
+import { contextOf, type JobState } from '$lib/core/process/job';
+import { TROUBLES } from '$lib/core/process/troubles';
+import type { Db } from './database';
+import { getPerson, maySign } from './people.repository';
+
+/** What the process cannot judge, since it knows who worked, not who may sign; null when all is well. */
+export async function unfitPerson(
+	db: Db,
+	event: ProcessEvent,
+	state: JobState
+): Promise<string | null> {
+	const { trouble, worker } = contextOf(state);
+	const signs = async () => {
+		const person = await getPerson(db, event.by);
+		return person !== null && maySign(person);
+	};
+	if (event.type === 'trouble.mended' && trouble && TROUBLES[trouble.id].needsAnother) {
+		if (await signs()) return null;
+		return 'After this trouble a supervisor who has not worked on this mold says that work goes on.';
+	}
+	if (event.type === 'job.abandoned' && worker !== event.by && !(await signs())) {
+		return 'A mold is abandoned by a supervisor, the owner, or the person who has it in hand.';
+	}
+	return null;
+}
+
+/** The first photo named in an act that the store does not have, by its field; null when all are there. */
+export async function missingPhoto(
+	db: Db,
+	event: ProcessEvent
+): Promise<{ field: string; reason: string } | null> {
+	const hashes = 'photos' in event ? (event.photos ?? []) : [];
+	if (hashes.length === 0) return null;
+	const rows = await db.selectFrom('photo').select('hash').where('hash', 'in', hashes).execute();
+	const kept = new Set(rows.map(({ hash }) => hash));
+	const index = hashes.findIndex((hash) => !kept.has(hash));
+	if (index === -1) return null;
+	return {
+		field: `photos.${index}`,
+		reason: 'This photo is not in the store. Send the photo first, then the act with its hash.'
+	};
+}
