@@ -95,11 +95,14 @@ export function airPlot(step: AirStep): TimePlotData | null {
 
 function airSummary(step: AirStep, workS: number): string {
 	const { substance, peakPpm, limit, clearWaitS, isSensitizer } = step;
-	const level = `${substance} rises to ${ppm(peakPpm ?? 0)} after ${durationText(workS)} of work`;
+	const rises = `rises to ${ppm(peakPpm ?? 0)} after ${durationText(workS)} of work`;
+	const level = `${substance} ${rises}`;
 	const against = limit
 		? `, ${(peakPpm ?? 0) > limit.ppm ? 'above' : 'below'} the strictest limit chosen, ${limitWords(limit)}`
 		: ', and no chosen list has a limit for it';
-	if (isSensitizer) return `${level}${against}; it sensitizes, so no level is known to be safe.`;
+	// First of all, because a curve below a line looks like leave to breathe.
+	if (isSensitizer)
+		return `No level of ${substance} is known to be safe, because it sensitizes; here it ${rises}${against}.`;
 	if (clearWaitS === null) return `${level}${against}.`;
 	if (clearWaitS === 0) return `${level}${against}, and under a tenth of it from the start.`;
 	return `${level}${against}; a tenth of that limit is reached ${durationText(clearWaitS)} later.`;

@@ -14,7 +14,7 @@ const GROUPS = [
 		]
 	},
 	{
-		title: 'Stay unhurt',
+		title: 'Nobody hurt',
 		parts: [
 			['people', 'People and protection'],
 			['air', 'Air of the room'],

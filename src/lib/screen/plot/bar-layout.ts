@@ -11,7 +11,7 @@ export interface Bar {
 }
 
 export const BAR_ROW_PX = 46;
-const EDGE_PX = 14;
+const EDGE_PX = 24;
 
 /** Bars from zero, their labels above them, for a drawing of this width. */
 export function barLayout(bars: readonly Bar[], width: number) {
