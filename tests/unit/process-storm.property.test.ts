@@ -40,6 +40,15 @@ function dataFor(log: BenchLog, type: string, seed: number): object {
 		'glove.tested': { result: pick(['cured', 'cured', 'soft'], seed) },
 		'shell.tested': { result: pick(['hard', 'hard', 'soft'], seed) },
 		'shell.finished': { thicknessMm: pick([12, 5], seed), cornersFull: true, feetLevel: true },
+		'mold.inspected': {
+			voids: 0,
+			bubbles: 0,
+			tears: 1,
+			thinSpots: 0,
+			dimensions: [],
+			verdict: pick(['sound', 'needs repair', 'reject'], seed)
+		},
+		'mold.repaired': { done: 'x' },
 		'glove.waxed': { wholeBack: true, coats: pick([1, 2], seed) },
 		'frame.refitted': { tight: seed % 4 > 0 },
 		'glove.peeled': { whole: seed % 4 > 0 },
@@ -101,6 +110,8 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 	let readyForShell = false;
 	let finishedAt: string | null = null;
 	let lastTest: ProcessEvent | null = null;
+	let isFit = false;
+	let repairable = false;
 
 	for (const { event } of log) {
 		const batch = plan.coats[0];
@@ -138,7 +149,16 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 			case 'glove.waxed':
 				waxed = true;
 				break;
+			case 'mold.inspected':
+				isFit = event.verdict === 'sound';
+				repairable = event.verdict === 'needs repair';
+				break;
+			case 'mold.repaired':
+				isFit = false;
+				repairable = false;
+				break;
 			case 'hold.signed':
+				if (event.hold === 'moldAccepted' && !isFit) faults.push('accepted with a flaw');
 				if (workers.has(event.by)) faults.push('signed own work');
 				signedBefore = signedBefore.add(event.hold);
 				if (event.hold === 'readyForShell') {
@@ -148,6 +168,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 				break;
 			case 'deviation.decided':
 				if (workers.has(event.by)) faults.push('decided own deviation');
+				isFit ||= repairable && event.accepted;
 				break;
 			case 'trouble.mended':
 				if (event.wayBack === 'release') {

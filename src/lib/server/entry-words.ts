@@ -25,6 +25,8 @@ export function wordsOf(event: ProcessEvent): string {
 			return `${event.points.length} places, thinnest ${Math.min(...event.points.map((p) => p.thicknessMm))} mm`;
 		case 'trouble.reported':
 			return `${TROUBLE_TITLES[event.trouble]}: ${event.note}`;
+		case 'mold.repaired':
+			return event.done;
 		case 'trouble.mended':
 			return event.how;
 		case 'deviation.decided':

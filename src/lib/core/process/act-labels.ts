@@ -38,6 +38,7 @@ export const ACT_LABELS: Readonly<Record<EventType, string>> = {
 	'glove.peeled': 'Glove is off',
 	'glove.washed': 'Film is washed off',
 	'mold.inspected': 'Enter the inspection',
+	'mold.repaired': 'Repair is done',
 	'part.poured': 'First part is poured',
 	'part.released': 'First part is out',
 	'mold.handedOver': 'Hand over the mold',

@@ -124,6 +124,9 @@ function isWorthwhile(type: EventType, c: ProcessContext): boolean {
 	if (isLaying(c) && (type === 'cup.weighed' || type === 'cup.mixed')) return isNextOpen(type, c);
 	if (type === 'cup.weighed') return nextCup(c) !== null;
 	if (type === 'briefing.read') return false;
+	const isFlaw =
+		type === 'mold.repaired' || (type === 'deviation.decided' && c.hold === 'moldAccepted');
+	if (isFlaw) return c.inspection?.verdict === 'needs repair' && !c.inspection.isAccepted;
 	return true;
 }
 

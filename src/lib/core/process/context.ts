@@ -2,14 +2,27 @@ import type { PhaseId, TroubleId } from '../content/vocabulary';
 import type { Coat, Plan, ShellRound } from '../plan/plan';
 import type { EventOf, HoldId } from './events';
 
-/** Something done otherwise than planned, and what a supervisor made of it. */
+/** An answer to a deviation. */
+export interface Decision {
+	accepted: boolean;
+	/** Nobody accepted it: the work it was about was done again, by whoever did that. */
+	redone: boolean;
+	by: string;
+	at: string;
+	note: string;
+}
+
+/** Something done otherwise than planned, and what became of it. */
 export interface Deviation {
 	at: string;
 	by: string;
 	what: string;
 	/** Work waits for the decision; others are decided with the next signature. */
 	blocking: boolean;
-	decided: { accepted: boolean; by: string; at: string; note: string } | null;
+	/** What was decided in the end. */
+	decided: Decision | null;
+	/** Answers that a later one took the place of, oldest first. */
+	earlier: Decision[];
 }
 
 export interface Signature {
@@ -61,6 +74,8 @@ export interface ProcessContext {
 	/** The surface was abraded and wiped, so the window no longer counts. */
 	abraded: boolean;
 	thinnestMm: number | null;
+	/** What the last inspection found, until the mold is worked on again. */
+	inspection: { verdict: EventOf<'mold.inspected'>['verdict']; isAccepted: boolean } | null;
 	hold: HoldId | null;
 	holdRequestedAt: string | null;
 	signatures: Partial<Record<HoldId, Signature>>;
@@ -99,6 +114,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		tackPassed: false,
 		abraded: false,
 		thinnestMm: null,
+		inspection: null,
 		hold: null,
 		holdRequestedAt: null,
 		signatures: {},

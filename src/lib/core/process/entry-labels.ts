@@ -38,6 +38,7 @@ export const ENTRY_LABELS: Readonly<Record<EventType, string>> = {
 	'glove.peeled': 'Glove peeled',
 	'glove.washed': 'Glove washed',
 	'mold.inspected': 'Mold inspected',
+	'mold.repaired': 'Mold repaired',
 	'part.poured': 'First part poured',
 	'part.released': 'First part released',
 	'mold.handedOver': 'Handed over',

@@ -131,6 +131,7 @@ export const eventSchema = z.discriminatedUnion('type', [
 		note: optionalText,
 		photos
 	}),
+	event('mold.repaired', { done: text, photos }),
 	event('part.poured', {
 		massG: massG.positive(),
 		headMm: z.number().min(1).max(10_000),

@@ -1,4 +1,4 @@
-import { batchAtWork, coatAtWork, cupInPreparation, type ProcessContext } from './context';
+import { batchAtWork, coatAtWork, cupInPreparation, isSince, type ProcessContext } from './context';
 import { cupDeviationFraction, isOnRatio, missingParts, strangeParts } from './cup-check';
 import type { EventOf, EventType, ProcessEvent } from './events';
 import { HOLDS } from './holds';
@@ -119,6 +119,25 @@ export const RULES = {
 		holds: (c, e) => is(e, 'hold.sentBack') && HOLDS[e.hold].sendBack.includes(e.to),
 		says: (c) =>
 			`from here it can go back to: ${c.hold ? HOLDS[c.hold].sendBack.join(', ') : 'nowhere'}`
+	},
+	/** A mold is accepted only as its inspection found it. */
+	fitToAccept: {
+		holds: (c) =>
+			c.hold !== 'moldAccepted' ||
+			!isSince(c, 2) ||
+			c.inspection?.verdict === 'sound' ||
+			(c.inspection?.verdict === 'needs repair' && c.inspection.isAccepted),
+		says: (c) =>
+			c.inspection?.verdict === 'reject'
+				? 'the inspection found it not usable: reject the mold, or send it back'
+				: 'the inspection found it in need of repair: have it mended and inspected again, or decide that deviation first'
+	},
+	repairAsked: {
+		holds: (c) => c.inspection?.verdict === 'needs repair' && !c.inspection.isAccepted,
+		says: (c) =>
+			c.inspection?.verdict === 'reject'
+				? 'the inspection found it not usable: reject the mold, or send it back'
+				: 'the inspection asks for no repair'
 	},
 	knownParts: {
 		holds: (c, e) => {

@@ -31,20 +31,33 @@ const row = (
 	acts
 });
 
+/** At the last hold point: what the inspection found, when the mold cannot be signed for it. */
+function found({ hold, inspection }: ProcessContext): string {
+	if (hold !== 'moldAccepted' || !inspection || inspection.isAccepted) return '';
+	if (inspection.verdict === 'reject')
+		return 'Inspected as not usable. A supervisor rejects it, or sends it back.';
+	return inspection.verdict === 'needs repair'
+		? 'In need of repair. Mend it and inspect it again, or let a supervisor decide.'
+		: '';
+}
+
 const holdRows = (hold: keyof typeof HOLDS): Record<string, StepRow> => ({
 	[`${hold}.unasked`]: row(
 		HOLDS[hold].slug as StepSlug,
 		`Hold point: ${HOLDS[hold].title.toLowerCase()}`,
-		'Stop here. Look it over, then ask a supervisor to look and sign.',
+		(c) => found(c) || 'Stop here. Look it over, then ask a supervisor to look and sign.',
+		...(hold === 'moldAccepted' ? (['mold.repaired'] as const) : []),
 		'hold.requested'
 	),
 	[`${hold}.asked`]: row(
 		HOLDS[hold].slug as StepSlug,
 		`Hold point: ${HOLDS[hold].title.toLowerCase()}`,
-		'A supervisor has been asked. Work goes on when it is signed.',
+		(c) => found(c) || 'A supervisor has been asked. Work goes on when it is signed.',
 		'hold.signed',
 		'hold.sentBack',
-		...(hold === 'moldAccepted' ? (['mold.rejected'] as const) : [])
+		...(hold === 'moldAccepted'
+			? (['mold.repaired', 'deviation.decided', 'mold.rejected'] as const)
+			: [])
 	)
 });
 

@@ -2,7 +2,7 @@ import type { Coat, ShellRound } from '../../plan/plan';
 import type { ProcessContext } from '../context';
 import type { EventOf } from '../events';
 import { nextCoat } from './coats';
-import { deviation } from './deviations';
+import { deviation, redone } from './deviations';
 import type { Change } from './work';
 
 /** The coats with one more like the last. */
@@ -25,12 +25,11 @@ export function oneMoreRound(rounds: ShellRound[]): ShellRound[] {
 }
 
 export function coatAdded(c: ProcessContext, e: EventOf<'coat.added'>): Change {
-	const note = { accepted: true, by: e.by, at: e.at, note: `A coat was added: ${e.reason}` };
 	return {
 		...nextCoat(c),
 		coats: oneMoreCoat(c.coats),
 		// The thin reading is answered by the coat itself, and shown to the supervisor at the hold point.
-		deviations: c.deviations.map((d) => (d.decided ? d : { ...d, blocking: false, decided: note }))
+		deviations: redone(c.deviations, e, `A coat was added: ${e.reason}`)
 	};
 }
 

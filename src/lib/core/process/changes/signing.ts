@@ -1,6 +1,7 @@
 import type { ProcessContext } from '../context';
 import type { EventOf } from '../events';
 import { HOLDS } from '../holds';
+import { decideAll } from './deviations';
 import type { Change } from './work';
 
 function freshShell(c: ProcessContext): Change {
@@ -19,6 +20,7 @@ function freshShell(c: ProcessContext): Change {
 export function signed(c: ProcessContext, e: EventOf<'hold.signed'>): Change {
 	const decision = {
 		accepted: true,
+		redone: false,
 		by: e.by,
 		at: e.at,
 		note: `Signed at "${HOLDS[e.hold].title}"`
@@ -29,7 +31,7 @@ export function signed(c: ProcessContext, e: EventOf<'hold.signed'>): Change {
 		hold: null,
 		holdRequestedAt: null,
 		sentBack: null,
-		deviations: c.deviations.map((d) => (d.decided ? d : { ...d, decided: decision })),
+		deviations: decideAll(c.deviations, decision),
 		...(e.hold === 'readyForShell' ? freshShell(c) : {})
 	};
 }

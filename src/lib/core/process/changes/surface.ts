@@ -40,6 +40,12 @@ export function abradedAsOrdered(c: ProcessContext, e: EventOf<'surface.abraded'
 	);
 	const last = made.at(-1);
 	if (last && order)
-		last.decided = { accepted: true, by: order.by, at: order.at, note: order.reason };
+		last.decided = {
+			accepted: true,
+			redone: false,
+			by: order.by,
+			at: order.at,
+			note: order.reason
+		};
 	return { cup: null, cupAhead: null, abraded: true, deviations: made };
 }

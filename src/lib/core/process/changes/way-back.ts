@@ -2,6 +2,8 @@ import { PHASE_IDS, type PhaseId } from '../../content/vocabulary';
 import type { ProcessContext } from '../context';
 import type { EventOf, HoldId } from '../events';
 import { HOLDS } from '../holds';
+import { PHASE_TITLES } from '../titles';
+import { redone } from './deviations';
 import { oneMoreCoat, oneMoreRound } from './more-coats';
 import type { Change } from './work';
 
@@ -20,6 +22,7 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 		holdRequestedAt: null,
 		waitSinceAt: null,
 		trouble: null,
+		inspection: null,
 		signatures: Object.fromEntries(kept)
 	};
 	if (phase === 'build') {
@@ -59,8 +62,15 @@ function belowRound(c: ProcessContext): string | null {
 	return c.roundIndex === 0 ? null : c.windowClosesAt;
 }
 
-export function redoCoat(c: ProcessContext): Change {
+/**
+ * The coat or round at work is laid again. A decision that was waited for is no longer: what it was
+ * about is gone. This is no way round it, since the test and the window of the surface below count as
+ * before, and abrading that surface anew asks for a decision anew.
+ */
+export function redoCoat(c: ProcessContext, e: EventOf<'trouble.mended'>): Change {
 	return {
+		lastAt: e.at,
+		deviations: redone(c.deviations, e, `Laid again: ${e.how}`),
 		trouble: null,
 		cup: null,
 		cupAhead: null,
@@ -68,6 +78,34 @@ export function redoCoat(c: ProcessContext): Change {
 		cupsLaid: 0,
 		tackPassed: false,
 		windowClosesAt: c.phase !== 'shell' ? c.belowClosesAt : belowRound(c)
+	};
+}
+
+/** Begun anew from further back: what was waited for, or ordered by a supervisor, does not count for it. */
+export function begunAgain(
+	c: ProcessContext,
+	e: EventOf<'trouble.mended'>,
+	phase: PhaseId
+): Change {
+	return {
+		...backTo(c, phase),
+		sentBack: null,
+		lastAt: e.at,
+		deviations: redone(c.deviations, e, `Begun again from "${PHASE_TITLES[phase]}": ${e.how}`)
+	};
+}
+
+export function sentBack(c: ProcessContext, e: EventOf<'hold.sentBack'>): Change {
+	const { hold, to, reason, by, at } = e;
+	return {
+		...backTo(c, to),
+		lastAt: at,
+		sentBack: { hold, to, reason, by, at },
+		...(hold === 'moldAccepted'
+			? {
+					deviations: redone(c.deviations, e, `Sent back to "${PHASE_TITLES[to]}": ${reason}`)
+				}
+			: {})
 	};
 }
 

@@ -138,10 +138,9 @@ export const base = setup({
 		countFilm: assign(({ context }) => ({ filmPasses: context.filmPasses + 1, waitSinceAt: null })),
 		request: assign(({ event }) => ({ holdRequestedAt: event.at })),
 		sign: assign(({ context, event }) => signing.signed(context, only(event, 'hold.signed'))),
-		sendBack: assign(({ context, event }) => {
-			const { hold, to, reason, by, at } = only(event, 'hold.sentBack');
-			return { ...wayBack.backTo(context, to), lastAt: at, sentBack: { hold, to, reason, by, at } };
-		}),
+		sendBack: assign(({ context, event }) =>
+			wayBack.sentBack(context, only(event, 'hold.sentBack'))
+		),
 		noteWeighing: assign(({ context, event }) =>
 			cups.cupWeighed(context, only(event, 'cup.weighed'))
 		),
@@ -184,17 +183,22 @@ export const base = setup({
 			findings.looseFrame(context, only(event, 'frame.refitted'))
 		),
 		notePeel: assign(({ context, event }) => findings.peeled(context, only(event, 'glove.peeled'))),
+		noteInspection: assign(({ context, event }) =>
+			findings.inspected(context, only(event, 'mold.inspected'))
+		),
+		noteRepair: assign(({ context, event }) =>
+			findings.repaired(context, only(event, 'mold.repaired'))
+		),
 		reportTrouble: assign(({ context, event }) =>
 			wayBack.troubleReported(context, only(event, 'trouble.reported'))
 		),
 		closeTrouble: assign(({ event }) => ({ lastAt: event.at, trouble: null })),
-		redoCoat: assign(({ context, event }) => ({ ...wayBack.redoCoat(context), lastAt: event.at })),
-		goBack: assign(({ context, event }, { to }: { to: PhaseId }) => ({
-			...wayBack.backTo(context, to),
-			// Begun anew from further back: what a supervisor had ordered does not count for it.
-			sentBack: null,
-			lastAt: event.at
-		})),
+		redoCoat: assign(({ context, event }) =>
+			wayBack.redoCoat(context, only(event, 'trouble.mended'))
+		),
+		goBack: assign(({ context, event }, { to }: { to: PhaseId }) =>
+			wayBack.begunAgain(context, only(event, 'trouble.mended'), to)
+		),
 		pause: assign(({ event }) => ({
 			lastAt: event.at,
 			pausedFor: only(event, 'job.paused').reason

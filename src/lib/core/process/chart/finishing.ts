@@ -27,7 +27,13 @@ export const wash = base.createStateConfig({
 export const inspect = base.createStateConfig({
 	id: 'inspect',
 	entry: { type: 'enter', params: { phase: 'inspect' } },
-	on: { 'mold.inspected': { guard: bench(), target: '#moldAccepted', actions: 'work' } }
+	on: {
+		'mold.inspected': {
+			guard: bench(),
+			target: '#moldAccepted',
+			actions: ['work', 'noteInspection']
+		}
+	}
 });
 
 /** The first part: poured, released, and poured again when it comes out faulty. */

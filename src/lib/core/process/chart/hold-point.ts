@@ -24,6 +24,28 @@ export const ENTRY = {
 	handover: '#handover'
 } as const;
 
+const repaired = {
+	'mold.repaired': {
+		guard: bench('repairAsked'),
+		target: '#inspect',
+		actions: ['work', 'noteRepair']
+	}
+} as const;
+
+/** What only the last hold point takes: a flaw is mended or let be, or the mold is rejected. */
+const flawed = {
+	...repaired,
+	'deviation.decided': {
+		guard: obeys(...SUPERVISOR, 'repairAsked'),
+		actions: 'decide'
+	},
+	'mold.rejected': {
+		guard: obeys(...SUPERVISOR),
+		target: '#rejected',
+		actions: 'end'
+	}
+} as const;
+
 /** A hold point: asked for at the bench, then signed or sent back by somebody who did not do the work. */
 export function holdPoint(hold: HoldId, next: `#${string}`) {
 	return base.createStateConfig({
@@ -37,13 +59,14 @@ export function holdPoint(hold: HoldId, next: `#${string}`) {
 						guard: bench('holdNamed'),
 						target: 'asked',
 						actions: ['work', 'request']
-					}
+					},
+					...(hold === 'moldAccepted' ? repaired : {})
 				}
 			},
 			asked: {
 				on: {
 					'hold.signed': {
-						guard: obeys(...SUPERVISOR, 'holdNamed'),
+						guard: obeys(...SUPERVISOR, 'holdNamed', 'fitToAccept'),
 						target: next,
 						actions: 'sign'
 					},
@@ -55,15 +78,7 @@ export function holdPoint(hold: HoldId, next: `#${string}`) {
 						target: ENTRY[to],
 						actions: 'sendBack' as const
 					})),
-					...(hold === 'moldAccepted'
-						? {
-								'mold.rejected': {
-									guard: obeys(...SUPERVISOR),
-									target: '#rejected',
-									actions: 'end' as const
-								}
-							}
-						: {})
+					...(hold === 'moldAccepted' ? flawed : {})
 				}
 			}
 		}

@@ -39,6 +39,7 @@ export const FINISHING: FieldMakers = {
 		]),
 		note
 	],
+	'mold.repaired': () => [longText('done', 'What was mended, where, and how', true)],
 	'part.poured': (c) => [
 		{
 			...number('massG', `${c.plan.pour.materialName} poured`, 'g', 1, 100_000),
