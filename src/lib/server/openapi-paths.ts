@@ -2,19 +2,51 @@ const ref = (name: string) => ({ $ref: `#/components/schemas/${name}` });
 const jsonOf = (schema: object) => ({ 'application/json': { schema } });
 const problem = { content: { 'application/problem+json': { schema: ref('Problem') } } };
 
+type Refusals = Readonly<Record<number, string>>;
+
 interface Operation {
 	summary: string;
 	body?: object;
 	ok: [status: number, description: string, content?: object];
-	refusals?: Record<number, string>;
+	/** A second good answer, to what was done before. */
+	again?: [status: number, description: string];
+	refusals?: Refusals;
 	parameters?: object[];
+	/** Needs neither shop nor session. */
 	isOpen?: boolean;
+	/** Changes something, so that another site's page may not ask for it, and the disk may be full. */
+	writes?: boolean;
 }
 
-/** One operation; every one may also answer 401 without a session and 5xx, as problem details. */
-function operation({ summary, body, ok, refusals = {}, parameters, isOpen }: Operation): object {
+const GATED: Refusals = {
+	401: 'No session',
+	403: 'code "given-pin": choose your own PIN first, at /api/session',
+	409: 'code "no-shop": no shop is set up yet'
+};
+const WRITES: Refusals = {
+	403: 'code "foreign-origin": sent by a page of another site',
+	507: 'The disk is full; nothing was written'
+};
+const STORE: Refusals = {
+	500: 'The server could not answer; the request id finds it in its log',
+	503: 'The store cannot be used now, or the record of this job is damaged'
+};
+
+/** Every status with all its reasons, since one status may have several. */
+function together(...lists: Refusals[]): Array<[string, string]> {
+	const all = new Map<string, string>();
+	for (const [code, why] of lists.flatMap((list) => Object.entries(list))) {
+		const known = all.get(code);
+		all.set(code, known ? `${known}; ${why}` : why);
+	}
+	return [...all];
+}
+
+/** One operation with every status it can answer; a test asks for each of them. */
+function operation(given: Operation): object {
+	const { summary, body, ok, again, refusals = {}, parameters, isOpen, writes } = given;
 	const [status, description, content] = ok;
-	const all = isOpen ? refusals : { 401: 'No session', ...refusals };
+	const all = together(refusals, isOpen ? {} : GATED, writes ? WRITES : {}, STORE);
 	return {
 		summary,
 		...(parameters ? { parameters } : {}),
@@ -22,10 +54,8 @@ function operation({ summary, body, ok, refusals = {}, parameters, isOpen }: Ope
 		...(body ? { requestBody: { required: true, content: body } } : {}),
 		responses: {
 			[status]: { description, ...(content ? { content } : {}) },
-			...Object.fromEntries(
-				Object.entries(all).map(([code, why]) => [code, { description: why, ...problem }])
-			),
-			default: { description: 'The server could not answer', ...problem }
+			...(again ? { [again[0]]: { description: again[1], ...(content ? { content } : {}) } } : {}),
+			...Object.fromEntries(all.map(([code, why]) => [code, { description: why, ...problem }]))
 		}
 	};
 }
@@ -40,11 +70,17 @@ const anyObject = jsonOf({ type: 'object' });
 const stream = { 'text/event-stream': { schema: { type: 'string' } } };
 const image = { schema: { type: 'string', format: 'binary' } };
 const images = { 'image/jpeg': image, 'image/png': image, 'image/webp': image };
-const invalid = { 422: 'Something in the body is not acceptable; "errors" names each field' };
+const invalid: Refusals = { 422: 'Something is not acceptable; "errors" names each field' };
+const body: Refusals = {
+	...invalid,
+	400: 'The body is not JSON',
+	413: 'The body is larger than 8 MB',
+	415: 'The content type is not application/json'
+};
 const noJob = { 404: 'No such job' };
 const judged = {
 	...noJob,
-	...invalid,
+	...body,
 	409: 'code "conflict": another act came first, see headSeq; code "refused": the process does not take it now, see allowed'
 };
 
@@ -57,13 +93,15 @@ export const openApiPaths = {
 			isOpen: true
 		}),
 		post: operation({
-			summary: 'Sign in; the answer sets the session cookie',
+			summary:
+				'Sign in; the answer sets the session cookie. With "newPin" the PIN is replaced first',
 			body: jsonOf(ref('NewSession')),
 			ok: [201, 'Signed in', anyObject],
-			refusals: { ...invalid, 403: 'Wrong PIN', 429: 'Too many wrong PINs; see waitS' },
-			isOpen: true
+			refusals: { ...body, 403: 'Wrong PIN', 429: 'Too many wrong PINs; see waitS' },
+			isOpen: true,
+			writes: true
 		}),
-		delete: operation({ summary: 'Sign out', ok: [204, 'Signed out'], isOpen: true })
+		delete: operation({ summary: 'Sign out', ok: [204, 'Signed out'], isOpen: true, writes: true })
 	},
 	'/api/plan': {
 		post: operation({
@@ -77,7 +115,7 @@ export const openApiPaths = {
 					properties: { plan: ref('Plan'), planHash: { type: 'string' } }
 				})
 			],
-			refusals: invalid
+			refusals: { ...body, 403: WRITES[403] ?? '' }
 		})
 	},
 	'/api/jobs': {
@@ -86,7 +124,12 @@ export const openApiPaths = {
 			summary: 'Accept a plan: freeze it and open its job',
 			body: jsonOf(ref('NewJob')),
 			ok: [201, 'The id of the job', anyObject],
-			refusals: { ...invalid, 409: 'The inputs give another plan than the one that was shown' }
+			refusals: {
+				...body,
+				403: 'code "may-not-accept": plans are accepted by a mold maker, a supervisor or the owner',
+				409: 'code "other-plan": the inputs give another plan than the one that was shown; code "id-taken": the id belongs to another plan'
+			},
+			writes: true
 		})
 	},
 	'/api/jobs/{id}': {
@@ -111,17 +154,26 @@ export const openApiPaths = {
 			summary: 'Add an act to the log; answered only once it is on the disk',
 			parameters: [inPath('id')],
 			body: jsonOf(ref('NewEvent')),
-			ok: [201, 'Written (200 when the same id was written before)', anyObject],
-			refusals: judged
+			ok: [201, 'Written', anyObject],
+			again: [200, 'The same act was written before under this id'],
+			refusals: judged,
+			writes: true
 		})
 	},
 	'/api/jobs/{id}/sign': {
 		post: operation({
-			summary: 'Sign a hold point, send it back, reject the mold or decide a deviation, with a PIN',
+			summary:
+				'With a PIN: sign a hold point, send it back, decide a deviation, reject or abandon the mold',
 			parameters: [inPath('id')],
 			body: jsonOf(ref('Signature')),
 			ok: [201, 'Written', anyObject],
-			refusals: { ...judged, 403: 'Wrong PIN, or may not sign', 429: 'Too many wrong PINs' }
+			again: [200, 'The same word was written before under this id'],
+			refusals: {
+				...judged,
+				403: 'code "wrong-pin", or code "may-not-sign": also with a PIN that somebody else gave',
+				429: 'Too many wrong PINs; see waitS'
+			},
+			writes: true
 		})
 	},
 	'/api/jobs/{id}/live': {
@@ -151,7 +203,8 @@ export const openApiPaths = {
 			summary: 'Keep a photo; its hash goes into an act',
 			body: images,
 			ok: [201, 'Its hash', anyObject],
-			refusals: { ...invalid, 413: 'Too large' }
+			refusals: { ...invalid, 413: 'The body is larger than 8 MB' },
+			writes: true
 		})
 	},
 	'/api/photos/{hash}': {
@@ -170,6 +223,10 @@ export const openApiPaths = {
 		})
 	},
 	'/api/openapi.json': {
-		get: operation({ summary: 'This document', ok: [200, 'OpenAPI', anyObject], isOpen: true })
+		get: operation({
+			summary: 'This document',
+			ok: [200, 'OpenAPI', anyObject],
+			isOpen: true
+		})
 	}
 };

@@ -40,6 +40,10 @@ export const POST = api(async ({ locals, request }) => {
 		by: personOf(locals).id,
 		at: now(),
 		content: contentHashes()
+	}).catch((error: unknown) => {
+		if (!(error instanceof RangeError)) throw error;
+		const detail = `${error.message.charAt(0).toUpperCase()}${error.message.slice(1)}.`;
+		throw new ApiProblem({ status: 409, code: 'id-taken', detail });
 	});
 	return json({ id, planHash: planHash(plan) }, { status: 201 });
 });
