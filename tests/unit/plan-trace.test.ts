@@ -27,6 +27,11 @@ const ACTED_ON = [
 		'frame.gapMm',
 		'frame.insideLengthMm',
 		'frame.insideWidthMm',
+		'frame.heightMm',
+		'frame.flangeMm',
+		...['lengthMm', 'widthMm', 'thicknessMm'].flatMap((key) =>
+			plan.frame.boards.map((_, i) => `frame.boards.${i}.${key}`)
+		),
 		'glove.thicknessMm',
 		'glove.leastMm'
 	],
@@ -46,6 +51,10 @@ const ACTED_ON = [
 	...each(plan.shell.rounds.length, (i) =>
 		['massG', 'largestCupG', 'workingS', 'windowClosesS'].map((key) => `shell.rounds.${i}.${key}`)
 	),
+	...each(plan.coats.length, (i) =>
+		['massG', 'cupVolumeMl'].map((key) => `coats.${i}.cups.0.${key}`)
+	),
+	...each(plan.pour.parts.length, (i) => [`pour.parts.${i}.massG`]),
 	...['pour.volumeMl', 'pour.massG', 'pour.headMm', 'pour.pressurePa'],
 	...['weights.gloveG', 'weights.shellG', 'weights.frameG', 'weights.filledG'],
 	...each(plan.order.length, (i) =>

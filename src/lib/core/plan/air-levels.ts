@@ -6,7 +6,7 @@ import type { AirRelease } from './air-releases';
 import { flowInput, mixingInput, type AirRoom } from './air-room';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { computed, traced, type Draft } from './trace';
+import { computed, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type AirStep = NonNullable<Plan['air']>['steps'][number];
@@ -37,23 +37,26 @@ export function levelsIn(
 	];
 	return (
 		withinLaw(draft, 'air', `Build-up, ${what}`, () => {
-			const vaporM3PerH = vaporFlowM3PerH({
-				releaseGPerMin,
-				molarMassGPerMol: substance.molarMassGPerMol.value,
-				temperatureC: draft.temperatureC
-			});
+			const vaporM3PerH = (rate: number) =>
+				vaporFlowM3PerH({
+					releaseGPerMin: rate,
+					molarMassGPerMol: substance.molarMassGPerMol.value,
+					temperatureC: draft.temperatureC
+				});
 			// Above saturation nothing evaporates any more, whatever the mass balance says.
 			const held = (ppm: number) => Math.min(ppm, ceilingPpm ?? ppm);
-			const rising = (afterS: number) =>
-				held(concentrationAfter({ ...air, vaporM3PerH, startPpm: 0, afterS }).ppm);
+			const rising = (afterS: number, rate = releaseGPerMin) =>
+				held(
+					concentrationAfter({ ...air, vaporM3PerH: vaporM3PerH(rate), startPpm: 0, afterS }).ppm
+				);
 			const peakPpm = rising(untilS);
 			const targetPpm = limit ? limit.ppm * DEFAULTS.clearShare.value : null;
+			const clearFrom = (startPpm: number, endPpm: number): number | null =>
+				startPpm <= endPpm
+					? 0
+					: timeToPpm({ ...air, vaporM3PerH: 0, startPpm, targetPpm: endPpm }).timeS;
 			const clearS =
-				targetPpm === null || substance.sensitizer
-					? null
-					: peakPpm <= targetPpm
-						? 0
-						: timeToPpm({ ...air, vaporM3PerH: 0, startPpm: peakPpm, targetPpm }).timeS;
+				targetPpm === null || substance.sensitizer ? null : clearFrom(peakPpm, targetPpm);
 			const fallS = clearS ?? (4 * 3600 * Math.LN2 * room.roomM3) / effectiveM3PerH;
 			const at = (i: number) => i / HALF_POINTS;
 			const up = Array.from({ length: HALF_POINTS + 1 }, (_, i) => ({
@@ -75,15 +78,21 @@ export function levelsIn(
 				unit: 'ppm',
 				law: buildupLaw,
 				inputs,
+				...inherited(draft, inputs, (rate = 0) => rising(untilS, rate)),
 				note: 'Averaged over the room; where you breathe it is higher.'
 			});
-			if (clearS !== null) {
+			if (clearS !== null && targetPpm !== null) {
 				traced(draft, `${path}.clearWaitS`, {
 					label: `${what}: wait after the last vapor`,
 					value: clearS,
 					unit: 's',
 					law: purgeLaw,
 					inputs: [...inputs, defaultInput('share of the limit', 'clearShare')],
+					...inherited(
+						draft,
+						inputs,
+						(rate = 0) => clearFrom(rising(untilS, rate), targetPpm) ?? Number.NaN
+					),
 					note: 'Cups, rags and wet coats go on giving off vapor: take them out first. Never an all-clear.'
 				});
 			}
@@ -91,6 +100,10 @@ export function levelsIn(
 				concentration: (ppm + (up[i]?.ppm ?? 0)) / 2,
 				timeS: atS - (up[i]?.atS ?? 0)
 			}));
+			const highest = computed('C', 'level when the work ends', peakPpm, 'ppm', `${path}.peakPpm`);
+			// The whole curve rises and falls with its end, held or not.
+			const averageAt = (endPpm: number): number =>
+				peakPpm > 0 ? (shiftAverage(periods) * endPpm) / peakPpm : 0;
 			return {
 				peakPpm,
 				shiftAveragePpm: withinLaw(draft, 'air', `Average over a shift, ${what}`, () =>
@@ -99,7 +112,8 @@ export function levelsIn(
 						value: shiftAverage(periods),
 						unit: 'ppm',
 						law: shiftAverageLaw,
-						inputs: [computed('C', 'level when the work ends', peakPpm, 'ppm', `${path}.peakPpm`)]
+						inputs: [highest],
+						...inherited(draft, [highest], (endPpm = 0) => averageAt(endPpm))
 					})
 				),
 				curve: [...up, ...down],

@@ -7,6 +7,7 @@ import {
 import { SUBSTANCES, type SubstanceId } from '../laws/substances';
 import { vaporPressurePa } from '../laws/vapor-pressure';
 import type { FigureInput, Law } from '../quantity/figure';
+import { around } from '../quantity/range';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import { assumed, computed, constant, fromSheet, type Draft } from './trace';
@@ -31,6 +32,8 @@ export interface AirRelease {
 	releaseGPerMin: number;
 	law: Law;
 	inputs: FigureInput[];
+	/** The release again, from the values of its inputs in their order. */
+	of: (...values: number[]) => number;
 }
 
 interface Volatile {
@@ -57,6 +60,8 @@ export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 	const volatiles: readonly Volatile[] = sheet.volatiles ?? (isTypical ? [typical] : []);
 	const dried = volatiles.map(({ substance, fraction }): AirRelease => ({
 		use,
+		of: (massG = 0, volatileFraction = 0, overS = 0) =>
+			filmReleaseGPerMin({ appliedG: massG, volatileFraction, overS: Math.max(1, overS) }),
 		substanceId: substance,
 		isAssumed: !sheet.volatiles,
 		fraction,
@@ -67,7 +72,10 @@ export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 		}),
 		law: filmReleaseLaw,
 		inputs: [
-			computed('m', 'laid each time', use.massG, 'g'),
+			{
+				...computed('m', 'laid each time', use.massG, 'g'),
+				...around(use.massG, 2 * DEFAULTS.spreadFraction.value)
+			},
 			sheet.volatiles
 				? fromSheet('f', 'share that evaporates', fraction, 'fraction')
 				: assumed('f', 'share that evaporates (typical, from memory)', fraction, 'fraction'),
@@ -84,21 +92,27 @@ export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 function isocyanateRelease(draft: Draft, use: AirUse): AirRelease {
 	const pressure = substancePressurePa('mdi', draft.temperatureC) ?? 0;
 	const molarMass = SUBSTANCES.mdi.molarMassGPerMol.value;
+	const releaseOf = (areaCm2 = 0, airMPerS = 0, vaporPressurePa = 0, molarMassGPerMol = 0) =>
+		poolReleaseGPerMin({
+			areaCm2,
+			airMPerS,
+			vaporPressurePa,
+			molarMassGPerMol,
+			temperatureC: draft.temperatureC
+		});
 	return {
 		use,
+		of: releaseOf,
 		substanceId: 'mdi',
 		isAssumed: true,
 		fraction: null,
-		releaseGPerMin: poolReleaseGPerMin({
-			areaCm2: use.areaCm2,
-			airMPerS: DEFAULTS.poolAirMPerS.value,
-			vaporPressurePa: pressure,
-			molarMassGPerMol: molarMass,
-			temperatureC: draft.temperatureC
-		}),
+		releaseGPerMin: releaseOf(use.areaCm2, DEFAULTS.poolAirMPerS.value, pressure, molarMass),
 		law: poolReleaseLaw,
 		inputs: [
-			computed('A', 'wet surface', use.areaCm2, 'cm2'),
+			{
+				...computed('A', 'wet surface', use.areaCm2, 'cm2'),
+				...around(use.areaCm2, 2 * DEFAULTS.areaSpread.value)
+			},
 			defaultInput('u', 'poolAirMPerS'),
 			constant('P', SUBSTANCES.mdi.vaporPressurePa?.source ?? 'MDI', pressure, 'Pa'),
 			constant('M', 'molar mass of MDI, g/mol (IUPAC)', molarMass, 'count')

@@ -16,7 +16,7 @@ import { mixingInput, type AirRoom } from './air-room';
 import { airStep } from './air-step';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { computed, entered, enteredOr, traced, type Draft } from './trace';
+import { computed, entered, enteredOr, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type AirSection = NonNullable<Plan['air']>;
@@ -145,24 +145,22 @@ function worstIndex(draft: Draft, steps: AirSection['steps']): AirSection['mixtu
 	}
 	if (!worst) return null;
 	const { phase } = worst;
+	const shares = steps.flatMap((step, i) =>
+		step.phase === phase && step.limit && step.peakPpm !== null
+			? [
+					computed(`C_${i + 1}`, step.substance, step.peakPpm, 'ppm', `air.steps.${i}.peakPpm`),
+					computed(`L_${i + 1}`, step.limit.set, step.limit.ppm, 'ppm', `air.steps.${i}.limit.ppm`)
+				]
+			: []
+	);
 	traced(draft, 'air.mixtureIndex.index', {
 		label: `Shares of the limits together, ${phase}`,
 		value: worst.index,
 		unit: 'count',
 		law: mixtureLaw,
-		inputs: steps.flatMap((step, i) =>
-			step.phase === phase && step.limit && step.peakPpm !== null
-				? [
-						computed(`C_${i + 1}`, step.substance, step.peakPpm, 'ppm', `air.steps.${i}.peakPpm`),
-						computed(
-							`L_${i + 1}`,
-							step.limit.set,
-							step.limit.ppm,
-							'ppm',
-							`air.steps.${i}.limit.ppm`
-						)
-					]
-				: []
+		inputs: shares,
+		...inherited(draft, shares, (...given) =>
+			given.reduce((sum, ppm, i) => (i % 2 === 0 ? sum + ppm / (given[i + 1] ?? 1) : sum), 0)
 		),
 		note: 'Above 1 is too much; 1 or less is still no all-clear.'
 	});

@@ -13,7 +13,7 @@ import { substancePressurePa, type AirRelease } from './air-releases';
 import { levelsIn } from './air-levels';
 import { flowInput, mixingInput, type AirRoom } from './air-room';
 import type { Plan } from './plan';
-import { constant, computed, entered, traced, type Draft } from './trace';
+import { constant, computed, entered, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type AirStep = NonNullable<Plan['air']>['steps'][number];
@@ -52,7 +52,8 @@ export function airStep(draft: Draft, room: AirRoom, release: AirRelease, path: 
 		value: releaseGPerMin,
 		unit: 'g/min',
 		law: release.law,
-		inputs: release.inputs
+		inputs: release.inputs,
+		...inherited(draft, release.inputs, release.of)
 	});
 	const limitInput =
 		limit && computed('L', `${limit.set}, ${limit.edition}`, limit.ppm, 'ppm', `${path}.limit.ppm`);
@@ -157,6 +158,21 @@ function flowsFor(
 							unit: 'm3/h',
 							law: dilutionFlowLaw,
 							inputs: [...inputs, mixingInput(draft, room)],
+							...inherited(
+								draft,
+								inputs,
+								(rate = 0) =>
+									dilutionFlow(
+										{
+											releaseGPerMin: rate,
+											molarMassGPerMol,
+											limitPpm: limit.ppm,
+											mixingFactor: room.mixingFactor,
+											sensitizer
+										},
+										draft.temperatureC
+									).flowM3PerH
+							),
 							note: 'Never an all-clear: measure, and follow the SDS.'
 						})
 					),
@@ -168,7 +184,12 @@ function flowsFor(
 						value: fireDilutionFlow(flammable).flowM3PerH,
 						unit: 'm3/h',
 						law: fireDilutionLaw,
-						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : [])]
+						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : [])],
+						...inherited(
+							draft,
+							inputs,
+							(rate = 0) => fireDilutionFlow({ ...flammable, releaseGPerMin: rate }).flowM3PerH
+						)
 					})
 				),
 		lelFraction: !flammable
@@ -181,6 +202,16 @@ function flowsFor(
 						unit: 'fraction',
 						law: lelFractionLaw,
 						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : []), flowInput(room)],
+						...inherited(
+							draft,
+							inputs,
+							(rate = 0) =>
+								lelFraction({
+									...flammable,
+									releaseGPerMin: rate,
+									flowM3PerH: room.flowM3PerH / room.mixingFactor
+								}).fraction
+						),
 						note: 'Averaged over the room: near the liquid it can burn all the same.'
 					})
 				)

@@ -3,6 +3,7 @@ import { FILL_LIMIT_FRACTION } from '../laws/correction';
 import { cupPace } from '../laws/cup-pace';
 import { otherPartLaw } from '../laws/proportioning';
 import { readableSplitLaw } from '../laws/readable-split';
+import { roundedOutward } from '../quantity/range';
 import { roundTo } from '../quantity/rounding';
 import type { Sheet } from '../materials/sheet';
 import { partFractions, splitCup, toleranceOf, type SplitCup } from './cup-parts';
@@ -10,6 +11,7 @@ import { DEFAULTS } from './defaults';
 import { largestCup } from './largest-cup';
 import type { Cup } from './plan';
 import { PlanError } from './plan-error';
+import { traceCup } from './cup-trace';
 import { computed, constant, entered, fromSheet, traced, warn, type Draft } from './trace';
 
 export interface BatchPlan {
@@ -75,8 +77,13 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 			constant('m_brush', 'left in a brush (common practice, no source)', BRUSH_LOSS_G, 'g'),
 			entered('d', 'smallest step of the scale', shop.scaleReadabilityG, 'g')
 		],
-		low: Math.max(0, massG - 2 * DEFAULTS.spreadFraction.value * laidG),
-		high: massG + 2 * DEFAULTS.spreadFraction.value * laidG,
+		...roundedOutward(
+			{
+				low: Math.max(0, massG - 2 * DEFAULTS.spreadFraction.value * laidG),
+				high: massG + 2 * DEFAULTS.spreadFraction.value * laidG
+			},
+			shop.scaleReadabilityG
+		),
 		note: 'Rounded up to what the scale shows in every cup, on ratio.'
 	});
 	const fractions = partFractions(sheet);
@@ -164,6 +171,7 @@ function traceParts(
 		});
 	});
 	const [cup] = cups;
+	if (cup) traceCup(draft, { path, title, sheet, cup, count: cups.length });
 	cup?.parts.forEach(({ part, massG }, index) => {
 		const share = fractions.findIndex((fraction) => fraction.part === part);
 		traced(draft, `${path}.cups.0.parts.${index}.massG`, {
@@ -172,7 +180,7 @@ function traceParts(
 			unit: 'g',
 			law: readableSplitLaw,
 			inputs: [
-				computed('M', 'cup', cup.massG, 'g'),
+				computed('M', 'cup', cup.massG, 'g', `${path}.cups.0.massG`),
 				computed(
 					'r',
 					`share of ${part}`,

@@ -1,13 +1,18 @@
 import {
 	COMMON_BENCH_TIMES,
 	processEstimateLaw,
-	type ProcessEstimate
+	processEstimates,
+	type BuildProcess,
+	type ProcessEstimate,
+	type ProcessPattern,
+	type ProcessTerms
 } from '../laws/process-estimate';
 import { chooseProcess, processChoiceLaw, type ProcessChoice } from '../laws/process-choice';
+import { evenScale } from '../laws/process-scale';
 import type { Sheet } from '../materials/sheet';
 import type { CalendarPlan } from './calendar-plan';
 import type { Plan } from './plan';
-import { computed, traced, type Draft } from './trace';
+import { computed, inherited, traced, type Draft } from './trace';
 
 export interface BlockFacts {
 	gloveMl: number;
@@ -18,6 +23,12 @@ export interface BlockFacts {
 	gapMm: number;
 	calendar: CalendarPlan;
 }
+
+type EstimateKey = Exclude<keyof ProcessEstimate, 'process'>;
+/** One number of one way to build, as it follows the exposed area (cm²) and the volume (mL) of the pattern. */
+export type Follows = (areaCm2: number, volumeMl: number) => number;
+/** That for every number of every way. */
+export type EstimateAt = (process: BuildProcess, key: EstimateKey) => Follows;
 
 /** The law of estimates takes no more days; numerical choice. */
 const MOST_DAYS = 365;
@@ -36,7 +47,7 @@ function pricePerKg({ kits }: Sheet): number {
 export function blockPlan(
 	draft: Draft,
 	facts: BlockFacts
-): { block: Plan['block']; process: ProcessChoice } {
+): { block: Plan['block']; process: ProcessChoice; at: EstimateAt; evenAt: Follows } {
 	const { surface, inputs } = draft;
 	const { build, shell } = inputs.materials;
 	const areaMl = (surface.exposedAreaCm2 * facts.gloveMm) / 10;
@@ -47,50 +58,56 @@ export function blockPlan(
 	const boxMl = (surface.lengthMm * surface.widthMm * surface.heightMm) / 1000;
 	const common = otherTimes(facts.calendar.laborS, surface.exposedAreaCm2);
 	const own = inputs.shop.benchTimes;
-	const choice = chooseProcess({
-		pattern: {
-			lengthMm: Math.max(1, surface.lengthMm),
-			widthMm: Math.max(1, surface.widthMm),
-			heightMm: Math.max(1, surface.heightMm),
-			areaCm2: Math.max(0.01, surface.exposedAreaCm2),
-			volumeMl: Math.min(boxMl, surface.volumeMl)
-		},
-		terms: {
-			gloveMm: facts.gloveMm,
-			gloveExtraFraction: extra,
-			shellMm: facts.shellMm,
-			blockGapMm: Math.min(200, facts.gapMm),
-			layerMm: facts.gloveMm,
-			layerExtraFraction: extra,
-			brushRubberGPerMl: within(facts.gloveG / (areaMl * (1 + extra))),
-			pourRubberGPerMl: within(build.mixedDensityGPerMl),
-			shellGPerMl: within(facts.shellG / shellMl),
-			brushRubberPricePerKg: pricePerKg(build),
-			pourRubberPricePerKg: pricePerKg(build),
-			shellPricePerKg: pricePerKg(shell),
-			ratePricePerH: inputs.shop.laborPerHour,
-			benchTimes: {
-				'solid block': own?.['solid block'] ?? common['solid block'],
-				'poured layer': own?.['poured layer'] ?? common['poured layer'],
-				glove: {
-					fixedS: facts.calendar.laborS,
-					perM2S: 0,
-					daysCount: Math.min(MOST_DAYS, Math.ceil(facts.calendar.moldDays))
-				}
+	const terms: ProcessTerms = {
+		gloveMm: facts.gloveMm,
+		gloveExtraFraction: extra,
+		shellMm: facts.shellMm,
+		blockGapMm: Math.min(200, facts.gapMm),
+		layerMm: facts.gloveMm,
+		layerExtraFraction: extra,
+		brushRubberGPerMl: within(facts.gloveG / (areaMl * (1 + extra))),
+		pourRubberGPerMl: within(build.mixedDensityGPerMl),
+		shellGPerMl: within(facts.shellG / shellMl),
+		brushRubberPricePerKg: pricePerKg(build),
+		pourRubberPricePerKg: pricePerKg(build),
+		shellPricePerKg: pricePerKg(shell),
+		ratePricePerH: inputs.shop.laborPerHour,
+		benchTimes: {
+			'solid block': own?.['solid block'] ?? common['solid block'],
+			'poured layer': own?.['poured layer'] ?? common['poured layer'],
+			glove: {
+				fixedS: facts.calendar.laborS,
+				perM2S: 0,
+				daysCount: Math.min(MOST_DAYS, Math.ceil(facts.calendar.moldDays))
 			}
 		}
+	};
+	const standing = (areaCm2: number, volumeMl: number): ProcessPattern => ({
+		lengthMm: Math.max(1, surface.lengthMm),
+		widthMm: Math.max(1, surface.widthMm),
+		heightMm: Math.max(1, surface.heightMm),
+		areaCm2: Math.max(0.01, areaCm2),
+		volumeMl: Math.min(boxMl, volumeMl)
 	});
+	const pattern = standing(surface.exposedAreaCm2, surface.volumeMl);
+	const choice = chooseProcess({ pattern, terms });
+	const at: EstimateAt = (process, key) => (areaCm2, volumeMl) =>
+		processEstimates(standing(areaCm2, volumeMl), terms).find((way) => way.process === process)?.[
+			key
+		] ?? Number.NaN;
 	const glove = choice.estimates.find(({ process }) => process === 'glove');
 	const block = choice.estimates.find(({ process }) => process === 'solid block');
 	if (!glove || !block) throw new RangeError('no estimate for glove and block');
 	const better = isBlockBetter(glove, block) ? 'block' : 'glove';
 	return {
 		block: {
-			...traceBlock(draft, facts, glove, block),
+			...traceBlock(draft, facts, glove, block, at),
 			better,
 			why: reason(better, glove, block, inputs.shop.currency)
 		},
-		process: choice
+		process: choice,
+		at,
+		evenAt: (areaCm2, volumeMl) => evenScale(standing(areaCm2, volumeMl), terms) ?? Number.NaN
 	};
 }
 
@@ -137,7 +154,8 @@ function traceBlock(
 	draft: Draft,
 	facts: BlockFacts,
 	glove: ProcessEstimate,
-	block: ProcessEstimate
+	block: ProcessEstimate,
+	at: EstimateAt
 ): Omit<Plan['block'], 'better' | 'why'> {
 	const common = [
 		computed('A', 'exposed area', draft.surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
@@ -149,27 +167,66 @@ function traceBlock(
 		key: string,
 		label: string,
 		value: number,
-		unit: 'mL' | 'g' | 'currency' | 'count'
+		unit: 'mL' | 'g' | 'currency' | 'count',
+		follows: Follows
 	): number =>
 		traced(draft, `block.${key}`, {
 			label,
 			value,
 			unit,
 			law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
-			inputs: common
+			inputs: common,
+			...inherited(draft, common, follows)
 		});
 	return {
-		rubberMl: number('rubberMl', 'Rubber in a solid block', block.rubberMl, 'mL'),
-		rubberG: number('rubberG', 'Rubber in a solid block', block.rubberG, 'g'),
-		gloveRubberG: number('gloveRubberG', 'Rubber in the glove', facts.gloveG, 'g'),
-		cost: number('cost', 'Solid block: rubber used and labor', block.totalPrice, 'currency'),
+		rubberMl: number(
+			'rubberMl',
+			'Rubber in a solid block',
+			block.rubberMl,
+			'mL',
+			at('solid block', 'rubberMl')
+		),
+		rubberG: number(
+			'rubberG',
+			'Rubber in a solid block',
+			block.rubberG,
+			'g',
+			at('solid block', 'rubberG')
+		),
+		gloveRubberG: number(
+			'gloveRubberG',
+			'Rubber in the glove',
+			facts.gloveG,
+			'g',
+			at('glove', 'rubberG')
+		),
+		cost: number(
+			'cost',
+			'Solid block: rubber used and labor',
+			block.totalPrice,
+			'currency',
+			at('solid block', 'totalPrice')
+		),
 		gloveCost: number(
 			'gloveCost',
 			'Glove: rubber and shell used, and labor',
 			glove.totalPrice,
-			'currency'
+			'currency',
+			at('glove', 'totalPrice')
 		),
-		days: number('days', 'Days for a solid block', block.daysCount, 'count'),
-		gloveDays: number('gloveDays', 'Days for the glove mold', glove.daysCount, 'count')
+		days: number(
+			'days',
+			'Days for a solid block',
+			block.daysCount,
+			'count',
+			at('solid block', 'daysCount')
+		),
+		gloveDays: number(
+			'gloveDays',
+			'Days for the glove mold',
+			glove.daysCount,
+			'count',
+			at('glove', 'daysCount')
+		)
 	};
 }

@@ -5,14 +5,21 @@ import { processChoiceLaw } from '../laws/process-choice';
 import { processEstimateLaw } from '../laws/process-estimate';
 import { processScaleLaw } from '../laws/process-scale';
 import type { Plan } from './plan';
-import { computed, traced, type Draft } from './trace';
+import type { EstimateAt, Follows } from './block-plan';
+import { computed, traced, inherited, type Draft } from './trace';
 
 type ChoiceSection = NonNullable<Plan['choice']>;
+
+interface ChoiceFacts {
+	process: ProcessChoice;
+	estimateAt: EstimateAt;
+	evenAt: Follows;
+}
 
 /** Glove, solid block and poured layer side by side, and where each stops making sense. */
 export function choiceSection(
 	draft: Draft,
-	choice: ProcessChoice,
+	{ process: choice, estimateAt, evenAt }: ChoiceFacts,
 	recommended: Pick<LiftingLimit, 'rwlG' | 'forbidden'>
 ): ChoiceSection {
 	const { surface } = draft;
@@ -37,7 +44,8 @@ export function choiceSection(
 				value: way[key],
 				unit,
 				law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
-				inputs
+				inputs,
+				...inherited(draft, inputs, estimateAt(way.process, key))
 			});
 		return {
 			process: way.process,
@@ -58,7 +66,8 @@ export function choiceSection(
 			value: evenScale,
 			unit: 'count',
 			law: processScaleLaw,
-			inputs
+			inputs,
+			...inherited(draft, inputs, evenAt)
 		});
 	}
 	return {

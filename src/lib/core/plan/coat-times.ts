@@ -3,7 +3,7 @@ import { roundUpTo } from '../quantity/rounding';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS } from './defaults';
 import { roomTime } from './room-time';
-import { computed, fromSheet, traced, warn, type Draft } from './trace';
+import { computed, fromSheet, inherited, traced, warn, type Draft } from './trace';
 
 export interface CoatTimes {
 	brushBackS: number | null;
@@ -95,22 +95,25 @@ function brushBack(
 		safe: 'exact'
 	});
 	const viscosityPaS = sheet.mixedViscosityPaS;
-	const afterMixS =
+	const afterMixS = (mm: number): number =>
 		viscosityPaS === undefined
 			? Math.min(gel.timeS, DEFAULTS.brushBackS.value)
 			: brushBackS({
-					thicknessMm,
+					thicknessMm: mm,
 					viscosityPaS: Math.min(500, Math.max(0.01, viscosityPaS)),
 					densityGPerMl: sheet.mixedDensityGPerMl,
 					gelTimeS: gel.timeS
 				});
+	const afterS = (mm: number): number => roundUpTo(Math.max(60, afterMixS(mm) - layS), 60);
+	const laid = computed('h', 'thickness', thicknessMm, 'mm', `${path}.thicknessMm`);
 	return traced(draft, `${path}.brushBackS`, {
 		label: `${title}: brushed back up after laying`,
-		value: roundUpTo(Math.max(60, afterMixS - layS), 60),
+		value: afterS(thicknessMm),
+		...inherited(draft, [laid], (mm = 0) => afterS(mm)),
 		unit: 's',
 		law: brushBackLaw,
 		inputs: [
-			computed('h', 'thickness', thicknessMm, 'mm', `${path}.thicknessMm`),
+			laid,
 			fromSheet(
 				'μ_0',
 				'viscosity of the mix',

@@ -106,7 +106,7 @@ export function composePlan(draft: Draft): Plan {
 	warnOfRoom(draft, used, hazards);
 	warnOfForm(draft, build.thicknessMm);
 	const { cost, life } = costPlan(draft, order, pour, calendar);
-	const { block, process } = blockPlan(draft, {
+	const { block, process, at, evenAt } = blockPlan(draft, {
 		gloveMl: coats.gloveMl,
 		gloveG: coats.gloveG,
 		shellG: shell.shellG,
@@ -130,6 +130,8 @@ export function composePlan(draft: Draft): Plan {
 		weights,
 		life,
 		process,
+		estimateAt: at,
+		evenAt,
 		night
 	});
 	const rank = { refuse: 0, warn: 1, note: 2 };

@@ -3,7 +3,7 @@ import { boardUpliftLaw, boardUpliftN, coreUplift, coreUpliftLaw } from '../laws
 import { DEFAULTS, defaultInput } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
-import { computed, fromSheet, traced, type Draft } from './trace';
+import { computed, fromSheet, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type ForcesSection = NonNullable<Plan['forces']>;
@@ -59,21 +59,25 @@ export function patternUplift(draft: Draft): ForcesSection['pattern'] {
 	const { build } = draft.inputs.materials;
 	const { volumeMl } = draft.surface;
 	return withinLaw(draft, 'pattern', 'Uplift of the pattern', () => {
-		const { netUpliftN, immersedFraction } = coreUplift({
-			volumeMl,
-			massG: 0,
-			liquidGPerMl: Math.max(0.1, build.mixedDensityGPerMl)
-		});
+		const uplift = (ml: number) =>
+			coreUplift({
+				volumeMl: ml,
+				massG: 0,
+				liquidGPerMl: Math.max(0.1, build.mixedDensityGPerMl)
+			});
+		const { netUpliftN, immersedFraction } = uplift(volumeMl);
+		const inputs = [
+			computed('V', 'volume of the pattern', volumeMl, 'mL', 'surface.volumeMl'),
+			fromSheet('ρ', 'density of the rubber', build.mixedDensityGPerMl, 'g/mL')
+		];
 		return {
 			upliftN: traced(draft, 'forces.pattern.upliftN', {
 				label: 'Uplift of the pattern in a poured block or layer',
 				value: netUpliftN,
 				unit: 'N',
 				law: coreUpliftLaw,
-				inputs: [
-					computed('V', 'volume of the pattern', volumeMl, 'mL', 'surface.volumeMl'),
-					fromSheet('ρ', 'density of the rubber', build.mixedDensityGPerMl, 'g/mL')
-				],
+				inputs,
+				...inherited(draft, inputs, (ml = 0) => uplift(ml).netUpliftN),
 				note: 'As if the pattern were hollow and weighed nothing: fix it from below.'
 			}),
 			immersedFraction

@@ -1,7 +1,8 @@
 import { roundUpTo } from '../quantity/rounding';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { computed, entered, traced, tradeLaw, warn, type Draft } from './trace';
+import { traceBoards } from './frame-boards';
+import { computed, constant, entered, traced, tradeLaw, warn, type Draft } from './trace';
 
 export interface FramePlan {
 	frame: Plan['frame'];
@@ -40,6 +41,13 @@ const flangeLaw = tradeLaw(
 	'the glove is brushed out to the frame'
 );
 
+const flangeWidthLaw = tradeLaw(
+	'flange-width',
+	'Width of the glove’s flange',
+	'w = gap − 5 mm',
+	'the edge is cut square, clear of the frame, so that the shell can’t pinch it'
+);
+
 const up5 = (mm: number): number => roundUpTo(mm, 5);
 
 /** Gap, boards and flange; the gap that was asked for, or one that holds glove and shell. */
@@ -70,7 +78,19 @@ export function framePlan(draft: Draft, gloveMm: number, shellMm: number): Frame
 	}
 	const insideLengthMm = lengthMm + 2 * gapMm;
 	const insideWidthMm = widthMm + 2 * gapMm;
-	const heightMm = Math.max(LEAST_HEIGHT_MM, up5(gloveMm + shellMm + FREEBOARD_MM));
+	const heightMm = traced(draft, 'frame.heightMm', {
+		label: 'Height of the frame',
+		value: Math.max(LEAST_HEIGHT_MM, up5(gloveMm + shellMm + FREEBOARD_MM)),
+		unit: 'mm',
+		law: frameLaw,
+		inputs: [
+			computed('t_glove', 'glove', gloveMm, 'mm', 'glove.thicknessMm'),
+			computed('t_shell', 'shell', shellMm, 'mm', 'shell.thicknessMm'),
+			constant('above', 'rim above the shell (common practice, no source)', FREEBOARD_MM, 'mm'),
+			constant('least', 'lowest frame (common practice, no source)', LEAST_HEIGHT_MM, 'mm')
+		],
+		note: 'Up to the next 5 mm.'
+	});
 	for (const [key, value, base] of [
 		['insideLengthMm', insideLengthMm, lengthMm],
 		['insideWidthMm', insideWidthMm, widthMm]
@@ -97,8 +117,18 @@ export function framePlan(draft: Draft, gloveMm: number, shellMm: number): Frame
 			computed('A_foot', 'footprint', footprintCm2, 'cm2', 'surface.footprintCm2')
 		]
 	});
-	const flangeMm = Math.max(0, gapMm - EDGE_CLEAR_MM);
+	const flangeMm = traced(draft, 'frame.flangeMm', {
+		label: 'Width of the flange',
+		value: Math.max(0, gapMm - EDGE_CLEAR_MM),
+		unit: 'mm',
+		law: flangeWidthLaw,
+		inputs: [
+			computed('gap', 'gap between pattern and frame', gapMm, 'mm', 'frame.gapMm'),
+			constant('clear', 'cut clear of the frame (common practice, no source)', EDGE_CLEAR_MM, 'mm')
+		]
+	});
 	const boards = boardsFor({ insideLengthMm, insideWidthMm, heightMm });
+	traceBoards(draft, boards);
 	return {
 		frame: { gapMm, flangeMm, insideLengthMm, insideWidthMm, heightMm, boards },
 		insideAreaCm2,

@@ -15,10 +15,11 @@ import {
 	type LiftingLimit
 } from '../laws/lifting';
 import { NIOSH_METRIC, NIOSH_US } from '../laws/lifting-constants';
+import { around } from '../quantity/range';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
-import { assumed, computed, traced, warn, type Draft } from './trace';
+import { assumed, computed, inherited, traced, warn, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type LiftingSection = NonNullable<Plan['lifting']>;
@@ -131,23 +132,33 @@ function liftOf(
 ): LiftingSection['lifts'][number] {
 	const { index, what, parts, isTurned, depthMm, stackMm, limit } = given;
 	const path = `lifting.lifts.${index}`;
-	const built = stackCentroid(parts);
-	const body = isTurned ? turnedOver(built, { depthMm, heightMm: stackMm }) : built;
 	const inputs = [
 		computed('m_1', 'glove', parts[0]?.massG ?? 0, 'g', 'weights.gloveG'),
 		computed('m_2', 'shell', parts[1]?.massG ?? 0, 'g', 'weights.shellG'),
 		computed('m_3', 'frame', parts[2]?.massG ?? 0, 'g', 'weights.frameG'),
-		...(parts[3] ? [computed('m_4', 'casting', parts[3].massG, 'g')] : [])
+		...(parts[3]
+			? [
+					{
+						...computed('m_4', 'casting', parts[3].massG, 'g'),
+						...around(parts[3].massG, 2 * DEFAULTS.pourSpread.value)
+					}
+				]
+			: [])
 	];
-	const spreadG = 0.2 * ((parts[0]?.massG ?? 0) + (parts[1]?.massG ?? 0));
+	const stackOf = (massesG: readonly number[]) => {
+		const stack = stackCentroid(
+			parts.map((part, i) => ({ ...part, massG: massesG[i] ?? part.massG }))
+		);
+		return isTurned ? turnedOver(stack, { depthMm, heightMm: stackMm }) : stack;
+	};
+	const body = stackOf([]);
 	const massG = traced(draft, `${path}.massG`, {
 		label: what,
 		value: body.massG,
 		unit: 'g',
 		law: centroidLaw,
 		inputs,
-		low: body.massG - spreadG,
-		high: body.massG + spreadG
+		...inherited(draft, inputs, (...massesG) => stackOf(massesG).massG)
 	});
 	const centerMm = traced(draft, `${path}.centerMm`, {
 		label: `${what}: height of its center of mass`,
@@ -155,6 +166,7 @@ function liftOf(
 		unit: 'mm',
 		law: isTurned ? turnOverLaw : centroidLaw,
 		inputs: [...inputs, computed('h', 'height of the stack', stackMm, 'mm')],
+		...inherited(draft, inputs, (...massesG) => stackOf(massesG).zMm),
 		note: 'Walls taken at half height and tops at full height.'
 	});
 	const advice = liftAdvice({ massG, limit, holdsLiquid: false });
@@ -164,17 +176,23 @@ function liftOf(
 		warn(draft, 'warn', 'lifting', 'people', text);
 	}
 	if (advice.index !== null) {
+		const asked = [
+			computed('L', 'load', massG, 'g', `${path}.massG`),
+			computed('RWL', 'recommended limit', limit.rwlG, 'g', 'lifting.recommendedG')
+		];
 		traced(draft, `${path}.index`, {
 			label: `${what}: lifting index for one person`,
 			value: advice.index,
 			unit: 'count',
 			law: liftingLaw,
-			inputs: [
-				computed('L', 'load', massG, 'g', `${path}.massG`),
-				computed('RWL', 'recommended limit', limit.rwlG, 'g', 'lifting.recommendedG')
-			]
+			inputs: asked,
+			...inherited(draft, asked, (loadG = 0, limitG = 0) => loadG / limitG)
 		});
 	}
+	const tips = [
+		computed('d', 'half of the shorter side', depthMm / 2, 'mm'),
+		computed('z', 'height of the center', body.zMm, 'mm', `${path}.centerMm`)
+	];
 	return {
 		what,
 		massG,
@@ -185,10 +203,8 @@ function liftOf(
 				value: tippingDeg({ edgeMm: depthMm / 2, heightMm: body.zMm }),
 				unit: 'deg',
 				law: tippingLaw,
-				inputs: [
-					computed('d', 'half of the shorter side', depthMm / 2, 'mm'),
-					computed('z', 'height of the center', body.zMm, 'mm', `${path}.centerMm`)
-				]
+				inputs: tips,
+				...inherited(draft, tips, (edgeMm = 0, heightMm = 0) => tippingDeg({ edgeMm, heightMm }))
 			})
 		),
 		way: advice.way,

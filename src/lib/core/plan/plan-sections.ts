@@ -3,6 +3,7 @@ import type { Sheet } from '../materials/sheet';
 import { airSection } from './air-section';
 import { airUses } from './air-uses';
 import { choiceSection } from './choice-section';
+import type { EstimateAt, Follows } from './block-plan';
 import type { CoatsPlan } from './coats-plan';
 import { cureSection, type MixedUse } from './cure-section';
 import { forcesSection } from './forces-section';
@@ -35,6 +36,8 @@ export interface SectionFacts {
 	weights: Plan['weights'];
 	life: NonNullable<Plan['life']>;
 	process: ProcessChoice;
+	estimateAt: EstimateAt;
+	evenAt: Follows;
 	night: NonNullable<Plan['cure']>['night'];
 }
 
@@ -55,7 +58,7 @@ export function planSections(draft: Draft, facts: SectionFacts) {
 		forces: forcesSection(draft, frame, shellThickness, gloveMm),
 		sizes: sizesSection(draft),
 		...(plaster && { plaster }),
-		choice: choiceSection(draft, facts.process, {
+		choice: choiceSection(draft, facts, {
 			rwlG: lifting.recommendedG,
 			forbidden: lifting.forbidden
 		}),

@@ -7,7 +7,7 @@ import {
 } from '../laws/plaster';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Plan } from './plan';
-import { computed, fromSheet, traced, warn, type Draft } from './trace';
+import { computed, fromSheet, inherited, traced, warn, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type PlasterSection = NonNullable<Plan['plaster']>;
@@ -31,7 +31,7 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 			fromSheet('w', 'water : plaster by weight', waterRatio, 'fraction')
 		];
 		const number = (
-			key: keyof PlasterSection,
+			key: keyof ReturnType<typeof plasterMix> & keyof PlasterSection,
 			label: string,
 			value: number,
 			unit: 'g' | 'g/mL' | 'mL',
@@ -42,7 +42,12 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 				value,
 				unit,
 				law: isDry ? plasterDryLaw : plasterMixLaw,
-				inputs
+				inputs,
+				...inherited(
+					draft,
+					inputs,
+					(volumeMl = 0, ratio = 0) => plasterMix({ volumeMl, waterRatio: ratio })[key]
+				)
 			});
 		return {
 			waterRatio,

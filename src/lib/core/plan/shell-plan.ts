@@ -1,5 +1,6 @@
 import { coatVolumeLaw, coatVolumeMl } from '../laws/coat-volume';
 import { flangeVolumeMl } from '../laws/flange';
+import { around } from '../quantity/range';
 import { batchPlan } from './batch-plan';
 import { coatSurface } from './coats-plan';
 import { DEFAULTS } from './defaults';
@@ -95,8 +96,7 @@ export function shellPlan(
 			computed('ρ', 'density with its cloth', densityGPerMl, 'g/mL'),
 			computed('t', 'thickness', shellMm, 'mm', 'shell.thicknessMm')
 		],
-		low: shellG * 0.8,
-		high: shellG * 1.2
+		...around(shellG, 2 * DEFAULTS.spreadFraction.value)
 	});
 	return { rounds, paceS, shellG };
 }

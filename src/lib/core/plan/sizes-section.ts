@@ -11,7 +11,7 @@ import {
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { assumed, computed, fromSheet, traced, type Draft } from './trace';
+import { assumed, computed, fromSheet, inherited, traced, type Draft } from './trace';
 
 type SizesSection = NonNullable<Plan['sizes']>;
 
@@ -36,15 +36,23 @@ export function sizesSection(draft: Draft): SizesSection {
 	const glove = stageOf(build);
 	const cast = stageOf(casting);
 	const stages = [glove, cast].map(({ low, likely, high }) => ({ low, likely, high }));
-	const input = (symbol: string, sheet: Sheet, stage: ReturnType<typeof stageOf>) =>
-		stage.isStated
+	const input = (symbol: string, sheet: Sheet, stage: ReturnType<typeof stageOf>) => ({
+		...(stage.isStated
 			? fromSheet(symbol, `shrinkage of ${sheet.name}`, stage.likely, 'fraction')
 			: assumed(
 					symbol,
 					`shrinkage of ${sheet.name} (common practice, no source)`,
 					stage.likely,
 					'fraction'
-				);
+				)),
+		low: stage.low,
+		high: stage.high
+	});
+	const exactly = (fraction: number): ShrinkageStage => ({
+		low: fraction,
+		likely: fraction,
+		high: fraction
+	});
 	const inputs = [
 		input('S_1', build, glove),
 		input('S_2', casting, cast),
@@ -78,7 +86,10 @@ export function sizesSection(draft: Draft): SizesSection {
 				value: patternSizeMm({ partMm: patternMm, stages }),
 				unit: 'mm',
 				law: patternSizeLaw,
-				inputs: [computed('L_part', 'wanted', patternMm, 'mm'), ...inputs]
+				inputs: [computed('L_part', 'wanted', patternMm, 'mm'), ...inputs],
+				...inherited(draft, inputs.slice(0, 2), (...fractions) =>
+					patternSizeMm({ partMm: patternMm, stages: fractions.map(exactly) })
+				)
 			})
 		};
 	});
@@ -93,7 +104,10 @@ export function sizesSection(draft: Draft): SizesSection {
 			value: volumeShrinkageFraction(together),
 			unit: 'fraction',
 			law: shrinkageLaw,
-			inputs
+			inputs,
+			...inherited(draft, inputs.slice(0, 2), (first = 0, second = 0) =>
+				volumeShrinkageFraction(1 - (1 - first) * (1 - second))
+			)
 		}),
 		note:
 			glove.isStated && cast.isStated

@@ -1,7 +1,9 @@
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
-import { computed, entered, traced, type Draft } from './trace';
+import { DEFAULTS, defaultInput } from './defaults';
+import { computed, entered, inherited, traced, type Draft } from './trace';
 import type { Law } from '../quantity/figure';
+import { around } from '../quantity/range';
 
 const mensurationLaw: Law = {
 	id: 'mensuration',
@@ -43,9 +45,17 @@ export function surfacePlan(draft: Draft, { flangeAreaCm2 }: FramePlan): Plan['s
 		value: exposedAreaCm2,
 		unit: 'cm2',
 		law,
-		inputs
+		inputs: [...inputs, defaultInput('u_A', 'areaSpread')],
+		...around(exposedAreaCm2, 2 * DEFAULTS.areaSpread.value)
 	});
-	traced(draft, 'surface.volumeMl', { label: 'Volume', value: volumeMl, unit: 'mL', law, inputs });
+	traced(draft, 'surface.volumeMl', {
+		label: 'Volume',
+		value: volumeMl,
+		unit: 'mL',
+		law,
+		inputs: [...inputs, defaultInput('u_V', 'pourSpread')],
+		...around(volumeMl, 2 * DEFAULTS.pourSpread.value)
+	});
 	traced(draft, 'surface.footprintCm2', {
 		label: 'Footprint',
 		value: footprintCm2,
@@ -54,6 +64,10 @@ export function surfacePlan(draft: Draft, { flangeAreaCm2 }: FramePlan): Plan['s
 		inputs
 	});
 	traced(draft, 'surface.heightMm', { label: 'Height', value: heightMm, unit: 'mm', law, inputs });
+	const areas = [
+		computed('A_exposed', 'exposed area', exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
+		computed('A_flange', 'flange', flangeAreaCm2, 'cm2', 'surface.flangeAreaCm2')
+	];
 	const coatedAreaCm2 = traced(draft, 'surface.coatedAreaCm2', {
 		label: 'What a coat covers',
 		value: exposedAreaCm2 + flangeAreaCm2,
@@ -64,10 +78,8 @@ export function surfacePlan(draft: Draft, { flangeAreaCm2 }: FramePlan): Plan['s
 			name: 'Pattern and flange',
 			formula: 'A = A_exposed + A_flange'
 		},
-		inputs: [
-			computed('A_exposed', 'exposed area', exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
-			computed('A_flange', 'flange', flangeAreaCm2, 'cm2', 'surface.flangeAreaCm2')
-		]
+		inputs: areas,
+		...inherited(draft, areas, (exposed = 0, flange = 0) => exposed + flange)
 	});
 	return {
 		exposedAreaCm2,

@@ -1,5 +1,6 @@
 import type { Surface } from '../geometry/pattern';
 import type { Figure, FigureInput, Law } from '../quantity/figure';
+import { rangeOver, type Range } from '../quantity/range';
 import type { Unit } from '../quantity/unit';
 import type { PlanInputs } from './inputs';
 import type { PlanWarning } from './plan';
@@ -48,6 +49,24 @@ export function traced(
 ): number {
 	draft.figures[path] = figure;
 	return figure.value;
+}
+
+/**
+ * The range that a number inherits from its inputs, to be spread into its figure; nothing when none of
+ * them has one. `compute` takes the inputs in their order; one that is a text comes as NaN.
+ */
+export function inherited(
+	{ figures }: Draft,
+	inputs: readonly FigureInput[],
+	compute: (...values: number[]) => number
+): Partial<Range> {
+	const ranges = inputs.map(({ figure, low, high, value }): Range => {
+		const traced = figure === undefined ? undefined : figures[figure];
+		const own = typeof value === 'number' ? value : Number.NaN;
+		return { low: traced?.low ?? low ?? own, high: traced?.high ?? high ?? own };
+	});
+	const isUncertain = ranges.some(({ low, high }) => low < high);
+	return (isUncertain && rangeOver(ranges, compute)) || {};
 }
 
 /** An input that the shop may set and has not: the value that stands in for it. */

@@ -9,7 +9,7 @@ import { neededYieldStressPa, sagLaw, splitCoatsMm } from '../laws/sag';
 import { sagFlowLaw, sagSpeedMmPerS } from '../laws/sag-flow';
 import { holdingLimitMm, type GloveBuild } from './glove-build';
 import type { Coat, Plan } from './plan';
-import { computed, entered, fromSheet, traced, type Draft } from './trace';
+import { computed, entered, fromSheet, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type WallsSection = NonNullable<Plan['walls']>;
@@ -107,6 +107,15 @@ function detailFilm(draft: Draft, coats: readonly Coat[]): WallsSection['detail'
 		computed('t', 'until it is brushed back', first.brushBackS, 's', 'coats.0.brushBackS'),
 		computed('H', 'height of the wall', heightMm, 'mm', 'surface.heightMm')
 	];
+	const recess = {
+		wallHeightMm: deepestRecessMm ?? 0,
+		recessWidthMm: narrowestRecessMm ?? 0,
+		walls: 2
+	} as const;
+	const likely = (of: (laid: typeof film) => number) =>
+		inherited(draft, inputs, (initialMm = 0, viscosityPaS = 0, densityGPerMl = 0, timeS = 0) =>
+			of({ initialMm, viscosityPaS, densityGPerMl, timeS })
+		);
 	return withinLaw(draft, 'coats', 'What drains off a detail coat', () => ({
 		laidMm: first.thicknessMm,
 		drainedMm: traced(draft, 'walls.detail.drainedMm', {
@@ -114,26 +123,24 @@ function detailFilm(draft: Draft, coats: readonly Coat[]): WallsSection['detail'
 			value: drainedFilmMm({ ...film, belowTopMm: heightMm / 2 }),
 			unit: 'mm',
 			law: drainageLaw,
-			inputs
+			inputs,
+			...likely((laid) => drainedFilmMm({ ...laid, belowTopMm: heightMm / 2 }))
 		}),
 		meanMm: traced(draft, 'walls.detail.meanMm', {
 			label: 'Left on the wall on average before brushing back',
 			value: meanDrainedFilmMm({ ...film, wallHeightMm: heightMm }),
 			unit: 'mm',
 			law: drainageLaw,
-			inputs
+			inputs,
+			...likely((laid) => meanDrainedFilmMm({ ...laid, wallHeightMm: heightMm }))
 		}),
 		puddleMm:
 			narrowestRecessMm === undefined || deepestRecessMm === undefined
 				? null
 				: traced(draft, 'walls.detail.puddleMm', {
 						label: 'Puddle in the narrowest recess',
-						value: puddleDepthMm({
-							...film,
-							wallHeightMm: deepestRecessMm,
-							recessWidthMm: narrowestRecessMm,
-							walls: 2
-						}),
+						value: puddleDepthMm({ ...film, ...recess }),
+						...likely((laid) => puddleDepthMm({ ...laid, ...recess })),
 						unit: 'mm',
 						law: puddleLaw,
 						inputs: [

@@ -1,8 +1,9 @@
 import { BRUSH_LOSS_G, CUP_LOSS_G } from '../laws/coat-losses';
 import { mixWaste, mixWasteLaw, partWasteG, partWasteLaw, WASTE_CAUTION } from '../laws/waste';
+import { around } from '../quantity/range';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Coat, Plan, ShellRound } from './plan';
-import { computed, constant, traced, type Draft } from './trace';
+import { computed, constant, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type WasteSection = NonNullable<Plan['waste']>;
@@ -35,25 +36,31 @@ export function wasteSection(
 	const { weights, life, pour } = facts;
 	const pourG = pour.massG * DEFAULTS.pourLoss.value;
 	const partsPerMold = Math.max(1, draft.inputs.pattern.partsWanted / Math.max(1, life.moldsCount));
+	const wornG = weights.gloveG + weights.shellG;
+	const behind = [
+		computed('m_build', 'waste of the build', buildG, 'g', 'waste.buildG'),
+		{
+			...computed('m_worn mold', 'glove and shell, worn', wornG, 'g'),
+			...around(wornG, 2 * DEFAULTS.spreadFraction.value)
+		},
+		computed('n_parts', 'parts from one mold', partsPerMold, 'count'),
+		{
+			...computed('m_pour', 'left of each pour', pourG, 'g'),
+			...around(pourG, 2 * DEFAULTS.pourSpread.value)
+		}
+	];
+	const partWaste = (buildWasteG = 0, wornMoldG = 0, parts = 1, pourWasteG = 0): number =>
+		partWasteG({ buildWasteG, wornMoldG, partsPerMold: parts, pourWasteG });
 	return {
 		lines,
 		buildG,
 		perPartG: traced(draft, 'waste.perPartG', {
 			label: 'Waste behind each part',
-			value: partWasteG({
-				buildWasteG: buildG,
-				wornMoldG: weights.gloveG + weights.shellG,
-				partsPerMold,
-				pourWasteG: pourG
-			}),
+			value: partWaste(buildG, wornG, partsPerMold, pourG),
 			unit: 'g',
 			law: partWasteLaw,
-			inputs: [
-				computed('m_build', 'waste of the build', buildG, 'g', 'waste.buildG'),
-				computed('m_worn mold', 'glove and shell, worn', weights.gloveG + weights.shellG, 'g'),
-				computed('n_parts', 'parts from one mold', partsPerMold, 'count'),
-				computed('m_pour', 'left of each pour', pourG, 'g')
-			]
+			inputs: behind,
+			...inherited(draft, behind, partWaste)
 		}),
 		caution: WASTE_CAUTION
 	};

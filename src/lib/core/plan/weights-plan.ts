@@ -1,6 +1,8 @@
 import { castingMassG, castingMassLaw, fullMassG, fullMassLaw } from '../laws/casting';
+import { around } from '../quantity/range';
 import type { Plan } from './plan';
-import { computed, fromSheet, traced, type Draft } from './trace';
+import { DEFAULTS } from './defaults';
+import { computed, fromSheet, inherited, traced, type Draft } from './trace';
 
 /** What glove, shell and frame weigh, and the mold with a part in it. */
 export function weightsPlan(
@@ -17,25 +19,31 @@ export function weightsPlan(
 			computed('V', 'all coats', gloveG / build.mixedDensityGPerMl, 'mL'),
 			fromSheet('ρ', 'density of the build material', build.mixedDensityGPerMl, 'g/mL')
 		],
-		low: gloveG * 0.8,
-		high: gloveG * 1.2,
+		...around(gloveG, 2 * DEFAULTS.spreadFraction.value),
 		note: 'As laid, before the edge is trimmed.'
 	});
 	const castingG = castingMassG({
 		volumeMl: draft.surface.volumeMl,
 		densityGPerMl: casting.mixedDensityGPerMl
 	});
+	const parts = [
+		computed('m_1', 'glove', gloveG, 'g', 'weights.gloveG'),
+		computed('m_2', 'shell', shellG, 'g', 'weights.shellG'),
+		computed('m_3', 'frame', frameG, 'g', 'weights.frameG'),
+		{
+			...computed('m_4', 'casting', castingG, 'g'),
+			...around(castingG, 2 * DEFAULTS.pourSpread.value)
+		}
+	];
 	const filledG = traced(draft, 'weights.filledG', {
 		label: 'Mold with a part in it',
 		value: fullMassG({ glove: gloveG, shell: shellG, frame: frameG, casting: castingG }),
 		unit: 'g',
 		law: fullMassLaw,
-		inputs: [
-			computed('m_1', 'glove', gloveG, 'g', 'weights.gloveG'),
-			computed('m_2', 'shell', shellG, 'g', 'weights.shellG'),
-			computed('m_3', 'frame', frameG, 'g', 'weights.frameG'),
-			computed('m_4', 'casting', castingG, 'g')
-		]
+		inputs: parts,
+		...inherited(draft, parts, (glove = 0, shell = 0, frame = 0, casting = 0) =>
+			fullMassG({ glove, shell, frame, casting })
+		)
 	});
 	return { gloveG, shellG, frameG, filledG };
 }

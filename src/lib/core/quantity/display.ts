@@ -1,6 +1,6 @@
 import { G_PER_LB, G_PER_OZ } from './customary';
 import { displayScale, type UnitSystem } from './display-scales';
-import { durationText } from './duration-text';
+import { durationStepS, durationText } from './duration-text';
 import type { Unit } from './unit';
 
 export type { UnitSystem };
@@ -66,4 +66,42 @@ export function displayValue(value: number, unit: Unit, system: UnitSystem): Dis
 /** The text of `displayValue`: number, space and unit, ready for a screen or a print. */
 export function displayQuantity(value: number, unit: Unit, system: UnitSystem): string {
 	return displayValue(value, unit, system).text;
+}
+
+/**
+ * A likely range as a person reads it, rounded outward to the digits of `displayValue`: what is shown is
+ * never narrower than what was computed.
+ */
+export function displayRange(
+	low: number,
+	high: number,
+	unit: Unit,
+	system: UnitSystem
+): { low: string; high: string } {
+	return {
+		low: displayQuantity(outward(low, unit, system, 'floor'), unit, system),
+		high: displayQuantity(outward(high, unit, system, 'ceil'), unit, system)
+	};
+}
+
+/** The nearest value, downward or upward, that its own text shows exactly. */
+function outward(value: number, unit: Unit, system: UnitSystem, way: 'floor' | 'ceil'): number {
+	if (!Number.isFinite(value) || value === 0) return value;
+	if (unit === 's') return outwardDuration(value, way);
+	const scale = displayScale(value, unit, system);
+	const shown = scale.convert(value);
+	if (shown === 0) return value;
+	const wholeDigits = Math.floor(Math.log10(Math.abs(shown))) + 1;
+	const digits =
+		unit === 'currency' ? wholeDigits + 2 : Math.max(scale.digits, wholeDigits + scale.decimals);
+	const step = 10 ** (wholeDigits - Math.min(15, digits));
+	// Scales are straight lines, so a step on the scale is this many core units.
+	const perStep = step / (scale.convert(1) - scale.convert(0));
+	const counted = Number((shown / step).toPrecision(12));
+	return value + (Math[way](counted) - counted) * perStep;
+}
+
+function outwardDuration(valueS: number, way: 'floor' | 'ceil'): number {
+	const step = durationStepS(valueS);
+	return Math[way](valueS / step) * step;
 }

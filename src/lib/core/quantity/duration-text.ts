@@ -6,7 +6,7 @@ const UNITS = [
 ] as const;
 
 /** The finest step worth showing for a duration of this length. */
-function stepS(durationS: number): number {
+export function durationStepS(durationS: number): number {
 	if (durationS < 600) return 1;
 	return durationS < 2 * 86_400 ? 60 : 3600;
 }
@@ -22,7 +22,7 @@ export function durationText(durationS: number): string {
 	if (!Number.isFinite(durationS)) return '—';
 
 	const absoluteS = Math.abs(durationS);
-	const step = stepS(absoluteS);
+	const step = durationStepS(absoluteS);
 	let leftS = Math.round(absoluteS / step) * step;
 	if (leftS === 0) return '0 s';
 

@@ -12,6 +12,9 @@ export interface FigureInput {
 	origin: Origin;
 	/** Key of the figure this input is, when it was computed. */
 	figure?: string;
+	/** Likely range of the input, when it is uncertain and no figure says so. */
+	low?: number;
+	high?: number;
 }
 
 /**
