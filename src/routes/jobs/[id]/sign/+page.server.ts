@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { error, redirect } from '@sveltejs/kit';
 import { asBuilt } from '$lib/core/process/as-built';
+import { waitedFor } from '$lib/core/process/changes/deviations';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { HOLDS } from '$lib/core/process/holds';
 import { contextOf } from '$lib/core/process/job';
@@ -46,7 +47,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 			html: text ? text.html : ''
 		},
 		mayReject: allowed.includes('mold.rejected'),
-		mayDecide: allowed.includes('deviation.decided'),
+		mayDecide: allowed.includes('deviation.decided') && waitedFor(c.deviations) !== null,
 		signers: signers.map(({ id, name, role }) => ({ id, name, role })),
 		mySignerId: signers.find(({ id }) => id === person?.id)?.id ?? '',
 		workers: c.workers,
