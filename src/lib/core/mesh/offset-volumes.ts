@@ -1,0 +1,167 @@
+import { cubeFraction } from './cube-cut';
+import type { Bounds } from './measures';
+import type { SurfaceDistance } from './surface-distance';
+
+const ROOT_3 = Math.sqrt(3);
+
+export interface OffsetGrid {
+	/** Side of the largest cells that are cut, mm. */
+	cellMm: number;
+	/** How often a cell may be halved beyond that. */
+	depth: number;
+	/** A cell is halved until halving moves the surfaces in it by less than this, mm. */
+	toleranceMm: number;
+}
+
+/**
+ * For each distance the volume above the board within it of the surface, the inside counted, mm³.
+ *
+ * Cells of space are cut by the plane at right angles to the shortest way to the surface; a cell is
+ * halved where its eight parts disagree with the whole, and what is left of the error is taken off by
+ * Richardson's extrapolation, the error being of second order.
+ *
+ * @param distancesMm - rising, zero or more
+ */
+export function offsetVolumesMm3(
+	surface: SurfaceDistance,
+	{ min, max }: Bounds,
+	distancesMm: readonly number[],
+	grid: OffsetGrid
+): { volumesMm3: Float64Array; askedPoints: number } {
+	const reach = distancesMm.at(-1) ?? 0;
+	const sum = new Sum(surface, distancesMm, grid);
+	const side = grid.cellMm;
+	const steps = [0, 1, 2].map((axis) => {
+		const low = axis === 2 ? 0 : min[axis]! - reach;
+		return { low, count: Math.max(1, Math.ceil((max[axis]! + reach - low) / side)) };
+	});
+	const [x, y, z] = steps as [(typeof steps)[0], (typeof steps)[0], (typeof steps)[0]];
+	for (let k = 0; k < z.count; k += 1) {
+		for (let j = 0; j < y.count; j += 1) {
+			// There and back, so that neighbors in space follow each other.
+			for (let n = 0; n < x.count; n += 1) {
+				const i = (j + k) % 2 === 0 ? n : x.count - 1 - n;
+				sum.addCell(x.low + (i + 0.5) * side, y.low + (j + 0.5) * side, z.low + (k + 0.5) * side);
+			}
+		}
+	}
+	return { volumesMm3: sum.volumes, askedPoints: sum.asked };
+}
+
+class Sum {
+	readonly volumes: Float64Array;
+	asked = 0;
+	readonly #surface: SurfaceDistance;
+	readonly #distances: Float64Array;
+	readonly #grid: OffsetGrid;
+	/** Parts of a cell and of its eight parts, a row for each depth. */
+	readonly #parts: Float64Array[];
+
+	constructor(surface: SurfaceDistance, distancesMm: readonly number[], grid: OffsetGrid) {
+		this.#surface = surface;
+		this.#distances = Float64Array.from(distancesMm);
+		this.#grid = grid;
+		this.volumes = new Float64Array(distancesMm.length);
+		this.#parts = Array.from(
+			{ length: grid.depth + 2 },
+			() => new Float64Array(9 * distancesMm.length)
+		);
+	}
+
+	addCell(x: number, y: number, z: number): void {
+		const side = this.#grid.cellMm;
+		const parts = this.#parts[0]!;
+		if (this.#measure(x, y, z, side, parts, 0)) this.#refine(x, y, z, side, 0, parts, 0);
+		else this.#take(parts, 0, side);
+	}
+
+	/** Fractions of the cell within each distance; says whether any of the surfaces passes through it. */
+	#measure(
+		x: number,
+		y: number,
+		z: number,
+		side: number,
+		parts: Float64Array,
+		from: number
+	): boolean {
+		const surface = this.#surface;
+		const distances = this.#distances;
+		this.asked += 1;
+		const d = surface.at(x, y, z);
+		const reach = (side * ROOT_3) / 2;
+		let isCut = false;
+		for (let i = 0; i < distances.length; i += 1) {
+			const over = distances[i]! - d;
+			if (over >= reach) parts[from + i] = 1;
+			else if (over <= -reach) parts[from + i] = 0;
+			else {
+				isCut = true;
+				parts[from + i] = cubeFraction(surface.dirX, surface.dirY, surface.dirZ, over / side);
+			}
+		}
+		return isCut;
+	}
+
+	#refine(
+		x: number,
+		y: number,
+		z: number,
+		side: number,
+		depth: number,
+		own: Float64Array,
+		from: number
+	): void {
+		const count = this.#distances.length;
+		const parts = this.#parts[depth + 1]!;
+		const quarter = side / 4;
+		let cut = 0;
+		for (let k = 0; k < 8; k += 1) {
+			const isCut = this.#measure(
+				x + (k & 1 ? quarter : -quarter),
+				y + (k & 2 ? quarter : -quarter),
+				z + (k & 4 ? quarter : -quarter),
+				side / 2,
+				parts,
+				k * count
+			);
+			if (isCut) cut |= 1 << k;
+		}
+		let worst = 0;
+		for (let i = 0; i < count; i += 1) {
+			worst = Math.max(worst, Math.abs(meanOf(parts, i, count) - own[from + i]!) * side);
+		}
+		if (depth >= this.#grid.depth || worst <= this.#grid.toleranceMm) {
+			const volume = side ** 3;
+			for (let i = 0; i < count; i += 1) {
+				const mean = meanOf(parts, i, count);
+				this.volumes[i]! += volume * (mean + (mean - own[from + i]!) / 3);
+			}
+			return;
+		}
+		for (let k = 0; k < 8; k += 1) {
+			if ((cut & (1 << k)) === 0) this.#take(parts, k * count, side / 2);
+			else {
+				this.#refine(
+					x + (k & 1 ? quarter : -quarter),
+					y + (k & 2 ? quarter : -quarter),
+					z + (k & 4 ? quarter : -quarter),
+					side / 2,
+					depth + 1,
+					parts,
+					k * count
+				);
+			}
+		}
+	}
+
+	#take(parts: Float64Array, from: number, side: number): void {
+		const volume = side ** 3;
+		for (let i = 0; i < this.volumes.length; i += 1) this.volumes[i]! += parts[from + i]! * volume;
+	}
+}
+
+function meanOf(parts: Float64Array, i: number, count: number): number {
+	let sum = 0;
+	for (let k = 0; k < 8; k += 1) sum += parts[k * count + i]!;
+	return sum / 8;
+}
