@@ -11,13 +11,22 @@ import { personOfSession, SESSION_COOKIE } from '$lib/server/sessions';
 import { getShop } from '$lib/server/shop.repository';
 import { storageProblem } from '$lib/server/storage-problem';
 import { dataFolder, openStore } from '$lib/server/store';
+import { warmJobs } from '$lib/server/warm-jobs';
 
 let db: Db;
 
 export const init: ServerInit = async () => {
 	db = await openStore(dataFolder());
 	process.once('sveltekit:shutdown', closeLive);
-	process.once('glovewright:stopped', () => void db.destroy());
+	const warming = new AbortController();
+	// Not awaited: the server listens meanwhile. What cannot be read now is said when it is asked for.
+	warmJobs(db, warming.signal).catch((error: unknown) =>
+		console.error('reading jobs ahead:', error)
+	);
+	process.once('glovewright:stopped', () => {
+		warming.abort();
+		void db.destroy();
+	});
 };
 
 export const handle: Handle = async ({ event, resolve }) => {
