@@ -35,6 +35,9 @@ function batchPath({ coatIndex, roundIndex }: BenchStep): string | null {
 /** The planned masses of the cup; a cup that was split anew is no number of the plan. */
 function massesOf(state: JobState, step: BenchStep): Array<{ part: string; path: string }> {
 	const c = contextOf(state);
+	if (step.slug === 'first-pour') {
+		return step.amounts.map(({ label }, i) => ({ part: label, path: `pour.parts.${i}.massG` }));
+	}
 	const batch = batchPath(step);
 	const next = cupToWeigh(c);
 	if (!batch || !next || next.resplit || step.amounts.length === 0) return [];
@@ -54,7 +57,11 @@ function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
 	const ofBatch = (...keys: string[]) => (batch ? of(...keys.map((key) => `${batch}.${key}`)) : []);
 	switch (step.slug) {
 		case 'frame':
-			return of('frame.gapMm');
+			return of('frame.gapMm', 'frame.heightMm', 'frame.flangeMm');
+		case 'wax':
+			return of('release.waxG', 'release.waxHazeS');
+		case 'film':
+			return of('release.filmG', 'release.filmDryS');
 		case 'brush-back':
 			return ofBatch('brushBackS', 'tackTestS');
 		case 'tack-test':
@@ -72,7 +79,7 @@ function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
 			return of('pour.massG', 'pour.headMm', 'pour.pressurePa');
 		default:
 			return [
-				...ofBatch('thicknessMm', 'massG', 'workingS'),
+				...ofBatch('thicknessMm', 'massG', 'workingS', 'cups.0.cupVolumeMl'),
 				...(step.roundIndex === null ? [] : of('shell.thicknessMm'))
 			];
 	}

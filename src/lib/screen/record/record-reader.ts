@@ -7,6 +7,7 @@ export interface RecordReader {
 	who: (personId: string) => string;
 	when: (at: string) => string;
 	show: (value: number, unit: Unit) => string;
+	system: UnitSystem;
 }
 
 export function recordReader(terms: {
@@ -17,7 +18,8 @@ export function recordReader(terms: {
 	return {
 		who: (personId) => terms.names[personId] ?? personId,
 		when: (at) => recordTime(at, terms.zone),
-		show: (value, unit) => displayQuantity(value, unit, terms.system)
+		show: (value, unit) => displayQuantity(value, unit, terms.system),
+		system: terms.system
 	};
 }
 

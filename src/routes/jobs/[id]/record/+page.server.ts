@@ -5,6 +5,7 @@ import { asBuilt } from '$lib/core/process/as-built';
 import { contextOf } from '$lib/core/process/job';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { jobSummary } from '$lib/core/process/summary';
+import { plannedFigures } from '$lib/screen/record/planned-figures';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { now } from '$lib/server/clock';
 import { briefings, caution } from '$lib/server/content';
@@ -50,6 +51,7 @@ function recordOf(job: JobFile, names: Record<string, string>) {
 		chainFault: chain.ok ? null : chain.reason,
 		section: sectionOfJob(c),
 		plannedShellMm: plan.shell.thicknessMm,
+		planned: plannedFigures(plan),
 		built: asBuilt(state, log),
 		finish: finishOfJob(state),
 		briefingTitles: Object.fromEntries(
