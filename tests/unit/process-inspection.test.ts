@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { benchStep } from '../../src/lib/core/process/bench-step';
 import { contextOf } from '../../src/lib/core/process/job';
+import { jobSummary } from '../../src/lib/core/process/summary';
 import { statePath } from '../../src/lib/core/process/state-path';
 import { BenchLog, MAKER, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
@@ -43,6 +44,8 @@ describe('a mold inspected as not usable', () => {
 
 describe('a mold in need of repair', () => {
 	test('is accepted after a logged repair and a fresh inspection, and not before', () => {
+		expect(types(found('sound'))[0]).toBe('hold.requested');
+		expect(jobSummary(found('sound').state).nextAct).toBe('Ask for the signature');
 		const log = found('needs repair');
 		expect(types(log)[0]).toBe('mold.repaired');
 		log.do('hold.requested', HOLD);

@@ -106,11 +106,10 @@ function actsAt(state: JobState, own: readonly EventType[], viewer: Viewer): Act
 	const allowed = allowedTypes(state);
 	const c = contextOf(state);
 	const isLaid = nextCup(c) === null;
-	// When the batch is laid, finishing comes before another cup.
+	// When the batch is laid, finishing comes before another cup; a repair comes before a signature.
+	const first = own.includes('mold.repaired') ? 'mold.repaired' : isLaid ? 'coat.finished' : null;
 	const ordered =
-		isLaid && own.includes('coat.finished')
-			? ['coat.finished' as const, ...own.filter((type) => type !== 'coat.finished')]
-			: own;
+		first !== null && own.includes(first) ? [first, ...own.filter((type) => type !== first)] : own;
 	const types = [...ordered, ...SIDE_ACTS.filter((type) => !own.includes(type))].filter(
 		(type) => allowed.includes(type) && isWorthwhile(type, c)
 	);
