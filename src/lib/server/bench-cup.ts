@@ -1,4 +1,4 @@
-import { asBuilt } from '$lib/core/process/as-built';
+import { asBuilt, type AsBuilt } from '$lib/core/process/as-built';
 import { batchAtWork, cupInPreparation } from '$lib/core/process/context';
 import { contextOf, type JobState } from '$lib/core/process/job';
 import { cupToWeigh } from '$lib/core/process/next-cup';
@@ -34,9 +34,18 @@ export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null 
 	};
 }
 
+/** Folding the log again takes longest of all at the bench: once an entry, not once a look. */
+const sections = new WeakMap<JobState, AsBuilt['sections']>();
+
+function sectionsOf(state: JobState): AsBuilt['sections'] {
+	const known = sections.get(state) ?? asBuilt(state, []).sections;
+	sections.set(state, known);
+	return known;
+}
+
 /** Lot numbers as last entered for this material on this mold. */
 function lastLots(state: JobState, materialName: string): Record<string, string> {
-	const sections = asBuilt(state, []).sections.filter((s) => s.materialName === materialName);
-	const cup = sections.at(-1)?.cups.at(-1) ?? sections.at(-2)?.cups.at(-1);
+	const ofMaterial = sectionsOf(state).filter((s) => s.materialName === materialName);
+	const cup = ofMaterial.at(-1)?.cups.at(-1) ?? ofMaterial.at(-2)?.cups.at(-1);
 	return Object.fromEntries((cup?.parts ?? []).map(({ part, lot }) => [part, lot]));
 }

@@ -1,18 +1,19 @@
-import { canonicalJson } from '$lib/core/log/canonical';
+import { canonicalJson, sha256Hex } from '$lib/core/log/canonical';
 import { GENESIS, sealEvent } from '$lib/core/log/chain';
-import { planHash } from '$lib/core/plan/plan-hash';
 import type { Db } from './database';
 import type { RehearsedMold } from './demo-jobs';
 import { insertEvent } from './event-rows';
 
 /** Writes a rehearsed job as the bench would have: the frozen plan, then each act sealed to the last. */
 export async function writeJob(trx: Db, { jobId, plan, log }: RehearsedMold): Promise<void> {
+	// What `planHash` says of the plan, without writing its text a second time.
+	const text = canonicalJson(plan);
 	await trx
 		.insertInto('job')
 		.values({
 			id: jobId,
-			plan: canonicalJson(plan),
-			plan_hash: planHash(plan),
+			plan: text,
+			plan_hash: sha256Hex(text),
 			opened_at: log[0]?.event.at ?? plan.inputs.startAt
 		})
 		.execute();
