@@ -1,4 +1,4 @@
-// Runs the outside checks and prints their table; with --write the table goes to docs as well.
+// Runs the outside checks and prints their table; with --write the table goes to docs and its summary to the README.
 import { spawnSync } from 'node:child_process';
 
 const [, , ...asked] = process.argv;
@@ -21,7 +21,7 @@ const { status } = spawnSync(
 if (isWriting) {
 	spawnSync(
 		process.execPath,
-		['node_modules/prettier/bin/prettier.cjs', '--write', 'docs/outside-checks.md'],
+		['node_modules/prettier/bin/prettier.cjs', '--write', 'docs/outside-checks.md', 'README.md'],
 		{ stdio: 'inherit' }
 	);
 }

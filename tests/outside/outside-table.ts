@@ -1,4 +1,5 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import type { Reporter, TestModule } from 'vitest/node';
 import type { OutsideRow } from './outside-case';
 
@@ -101,6 +102,73 @@ function page(rows: OutsideRow[]): string {
 }
 
 const PAGE = 'docs/outside-checks.md';
+const README = 'README.md';
+const BEGIN = '<!-- outside checks: written by npm run outside -- --write -->';
+const END = '<!-- end of outside checks -->';
+
+/** What each file of cases holds, as a reader names it. */
+const GROUPS: Readonly<Record<string, string>> = {
+	amounts: 'Amounts: coats, edges, fillets, orders',
+	casting: 'Casting, plaster, shrinkage, ways to build',
+	'coats-on-a-wall': 'Coats on a wall: sag and drainage',
+	cure: 'Cure and temperature',
+	display: 'Units as shown',
+	exotherm: 'Heat of a cup',
+	hydrostatics: 'Head, uplift, straps',
+	lifting: 'Lifting',
+	plates: 'Shell walls and frame boards',
+	proportioning: 'Proportioning and weighing',
+	room: 'Dew point, humidity, drying',
+	rounding: 'Rounding',
+	vapor: 'Vapor, release and limits',
+	ventilation: 'Ventilation, fire, build-up'
+};
+
+/** A row with the file that it stands in, without folder and ending. */
+export type GroupedRow = OutsideRow & { group: string };
+
+/** Checks, sources and worst deviation for each group of laws, as the README carries it. */
+export function groupSummary(rows: readonly GroupedRow[]): string {
+	const groups = [...new Set(rows.map(({ group }) => group))].sort((a, b) => a.localeCompare(b));
+	const lines = groups.map((group) => {
+		const mine = rows.filter((row) => row.group === group);
+		const sources = new Set(mine.map(({ source }) => source)).size;
+		const relative = mine.filter(({ expected }) => expected !== 0);
+		const worst = Math.max(
+			0,
+			...relative.map(({ got, expected }) => Math.abs((got - expected) / expected))
+		);
+		const within = mine.filter(isOk).length === mine.length ? 'all' : 'NOT ALL';
+		return `| ${GROUPS[group] ?? group} | ${mine.length} | ${sources} | ${(100 * worst).toFixed(2)} % | ${within} |`;
+	});
+	return [
+		'| Laws | Checks | Sources | Worst deviation | Within their tolerance |',
+		'|---|---|---|---|---|',
+		...lines
+	].join('\n');
+}
+
+/** The README's block, marks and all. */
+export function readmeBlock(rows: readonly GroupedRow[]): string {
+	return [BEGIN, '', closingLine(rows), '', groupSummary(rows), '', END].join('\n');
+}
+
+/** The text with its block written anew. @throws Error when the marks are missing */
+export function withBlock(text: string, block: string): string {
+	const from = text.indexOf(BEGIN);
+	const to = text.indexOf(END);
+	if (from < 0 || to < from) throw new Error(`${README}: the marks of the outside checks are gone`);
+	return text.slice(0, from) + block + text.slice(to + END.length);
+}
+
+/** A table without the padding that formatting gives it. */
+const unpadded = (text: string): string =>
+	text.replace(/[ \t]*\|[ \t]*/g, '|').replace(/-{3,}/g, '---');
+
+/** Whether the README's block is the one that these rows give. */
+export function isCurrent(readme: string, rows: readonly GroupedRow[]): boolean {
+	return unpadded(readme).includes(unpadded(readmeBlock(rows)));
+}
 
 /** Vitest reporter: prints the table of outside checks after the run, and writes it when asked to. */
 export default class OutsideTable implements Reporter {
@@ -108,15 +176,25 @@ export default class OutsideTable implements Reporter {
 		const rows = modules
 			.toSorted((a, b) => a.moduleId.localeCompare(b.moduleId))
 			.flatMap((module) =>
-				[...module.children.allTests()].flatMap((test) => test.meta().outside ?? [])
+				[...module.children.allTests()].flatMap((test): GroupedRow[] => {
+					const row = test.meta().outside;
+					return row ? [{ ...row, group: basename(module.moduleId, '.test.ts') }] : [];
+				})
 			);
 		console.log(`\n${markdownTable(rows)}\n`);
 		if (process.env.GLOVEWRIGHT_OUTSIDE_WRITE) {
 			console.log(`${sourceSummary(rows)}\n`);
 			mkdirSync('docs', { recursive: true });
 			writeFileSync(PAGE, page(rows));
-			console.log(`Written: ${PAGE}`);
+			writeFileSync(README, withBlock(readFileSync(README, 'utf8'), readmeBlock(rows)));
+			console.log(`Written: ${PAGE} and its summary in ${README}`);
 		}
 		console.log(closingLine(rows));
+		// A run of some of the files says nothing of the whole table.
+		const isWhole = new Set(rows.map(({ group }) => group)).size === Object.keys(GROUPS).length;
+		if (isWhole && !isCurrent(readFileSync(README, 'utf8'), rows)) {
+			console.error(`${README} is out of date: npm run outside -- --write`);
+			process.exitCode = 1;
+		}
 	}
 }

@@ -110,7 +110,7 @@ outsideCase({
 
 outsideCase({
 	what: 'standard uncertainty of a resolution of 0.1',
-	source: 'JCGM 100:2008 (GUM), F.2.2.1: 0.29 of the resolution (from memory)',
+	source: 'JCGM 100:2008 (GUM), F.2.2.1: 0.29 of the resolution',
 	unit: 'g',
 	expected: 0.0289,
 	got: () => massUncertaintyG({ readabilityG: 0.1, tared: false }),

@@ -126,7 +126,8 @@ for (const [temperatureC, airSpeedMPerS, gPerM2H] of [
 ] as const) {
 	outsideCase({
 		what: `water lost at ${temperatureC} °C, 50 %, ${airSpeedMPerS} m/s`,
-		source: 'Carrier in ASHRAE Applications (from memory), with the WMO vapor pressure',
+		source:
+			'Carrier in ASHRAE Applications, (0.089 + 0.0782 v)(p_w − p_a) / Y, with the WMO vapor pressure',
 		unit: 'g/(m²·h)',
 		expected: gPerM2H,
 		got: () => waterEvaporationGPerM2H({ temperatureC, humidityPct: 50 }, airSpeedMPerS),
@@ -157,7 +158,7 @@ for (const [temperatureC, humidityPct, airSpeedMPerS] of [
 }
 outsideCase({
 	what: 'shortest drying of 60 µm wet film, 90 % water, 25 °C, 50 %, 0.1 m/s',
-	source: 'Carrier in ASHRAE Applications (from memory), by hand',
+	source: 'Carrier in ASHRAE Applications, worked by hand',
 	unit: 'min',
 	expected: 14.4,
 	got: () =>

@@ -7,7 +7,7 @@ export const equivalentTimeLaw: Law = {
 	id: 'equivalent-time',
 	name: 'Cure time through a changing temperature',
 	formula: 't_e = ∫ k(T(t)) / k(T_ref) dt',
-	source: 'ASTM C1074, equivalent age (from memory), for any single activation energy',
+	source: 'ASTM C1074, equivalent age, for any single activation energy',
 	validity: 'temperature of the material itself; straight lines between the points given'
 };
 

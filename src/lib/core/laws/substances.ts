@@ -91,7 +91,7 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		sensitizer: false,
 		molarMassGPerMol: of(58.08, IUPAC),
 		densityGPerMl: of(0.79, NPG_M),
-		vaporPressurePa: mmHg(180, NPG_M),
+		vaporPressurePa: mmHg(180, 'National Toxicology Program, Chemical Repository (1991)'),
 		flashC: of(-20, 'NFPA 497 (2008) and IEC 60079-20-1 (2010) agree'),
 		lelPct: of(2.5, NFPA),
 		uelPct: of(14.3, 'IEC 60079-20-1 (2010), higher than NFPA 497')

@@ -57,7 +57,7 @@ export function roundToReadability(massG: number, readabilityG: number): number 
  * Standard uncertainty of a value after it was rounded to `step`, in the unit of both; rounding only
  * ever adds to it.
  *
- * Source: JCGM 100:2008 (GUM), F.2.2.1, a rectangular distribution of width `step` (from memory).
+ * Source: JCGM 100:2008 (GUM), F.2.2.1, a rectangular distribution of width `step`, 0.29 of it.
  */
 export function uncertaintyAfterRounding(uncertainty: number, step: number): number {
 	assertWithin(uncertainty, 0, 1e12, 'uncertainty');

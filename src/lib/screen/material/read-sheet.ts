@@ -41,6 +41,9 @@ export function readSheet(typed: SheetDraft, system: UnitSystem, kept: Kept): Sh
 		{ ...(parsed.success ? {} : issueErrors(parsed.error, context)), ...unreadable },
 		typed
 	);
+	for (const path of Object.keys(errors)) {
+		if (path.endsWith('.substance')) errors[path] = 'Nothing is chosen; accepted: one of the list.';
+	}
 	if (draft.volatiles.length > 0 && draft.hasNoVolatiles === 'on') {
 		errors.hasNoVolatiles = 'Something is listed as evaporating; accepted: the list, or this tick.';
 	}

@@ -11,6 +11,19 @@ export interface ShopGroupProps {
 	errors: FieldErrors;
 }
 
+/** Whether anything stands in these fields, or is wrong in them; paths may name a group of fields. */
+export function isSaid({ draft, errors }: ShopGroupProps, paths: readonly string[]): boolean {
+	const hasText = (node: unknown): boolean =>
+		typeof node === 'string'
+			? node.trim() !== ''
+			: typeof node === 'object' && node !== null && Object.values(node).some(hasText);
+	return paths.some(
+		(path) =>
+			hasText(Reflect.get(draft, path)) ||
+			Object.keys(errors).some((at) => at === path || at.startsWith(`${path}.`))
+	);
+}
+
 /** Label, unit and error of one number field of the settings, by its path. */
 export function shopField(path: string, { draft, system, errors }: ShopGroupProps) {
 	let typed: unknown = draft;
