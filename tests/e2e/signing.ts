@@ -4,10 +4,11 @@ import type { Somebody } from './demo-shop';
 export type Word =
 	| { decision: 'Sign: work goes on' }
 	| { decision: 'Send back to a step'; to: string; reason: string }
+	| { decision: 'Reject the mold: it cannot be used'; reason: string }
 	| { decision: 'Accept the deviation: work goes on'; reason: string };
 
-/** Fills the signing page that is open for `by`, and puts the word into the record. */
-export async function giveWord(page: Page, by: Somebody, word: Word): Promise<void> {
+/** Fills the signing page that is open for `by`, and presses its button. */
+export async function sign(page: Page, by: Somebody, word: Word): Promise<void> {
 	await expect(page.getByRole('heading', { name: 'What was really done' })).toBeVisible();
 	await page.getByRole('radio', { name: word.decision }).check();
 	if ('to' in word) {
@@ -18,5 +19,10 @@ export async function giveWord(page: Page, by: Somebody, word: Word): Promise<vo
 	await page.getByRole('radio', { name: by.name }).check();
 	await page.getByLabel('Your own PIN', { exact: true }).fill(by.pin);
 	await page.getByRole('button', { name: 'Put it into the record' }).click();
+}
+
+/** As `sign`, and waits till the word is in the record. */
+export async function giveWord(page: Page, by: Somebody, word: Word): Promise<void> {
+	await sign(page, by, word);
 	await expect(page).toHaveURL(/\/jobs\/[\w-]+$/);
 }
