@@ -10,6 +10,7 @@ import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { PHASE_TITLES } from '$lib/core/process/titles';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
+import { plannedFigures } from '$lib/screen/record/planned-figures';
 import { now } from '$lib/server/clock';
 import { steps } from '$lib/server/content';
 import type { StoredEvent } from '$lib/server/event-rows';
@@ -53,6 +54,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		workers: c.workers,
 		section: sectionOfJob(c),
 		plannedShellMm: plan.shell.thicknessMm,
+		planned: plannedFigures(plan),
 		built: asBuilt(state, log),
 		enteredLater: log.filter(isLater).map(({ seq, event, recordedAt }) => ({
 			seq,
