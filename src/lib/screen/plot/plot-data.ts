@@ -1,7 +1,7 @@
 /** Strokes that tell lines apart without color, in the manner of the line types of ISO 128-2. */
-export type Stroke = 'solid' | 'dashed' | 'dotted';
+type Stroke = 'solid' | 'dashed' | 'dotted';
 
-export interface PlotPoint {
+interface PlotPoint {
 	/** Seconds. */
 	x: number;
 	/** In the unit of the axis. */
@@ -9,7 +9,7 @@ export interface PlotPoint {
 }
 
 /** One line of a plot; cut into pieces where it has a corner that no curve may round off. */
-export interface PlotSeries {
+interface PlotSeries {
 	label: string;
 	stroke: Stroke;
 	pieces: PlotPoint[][];

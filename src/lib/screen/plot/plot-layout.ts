@@ -9,7 +9,7 @@ const LABEL_PX = 7.6;
 const SPAN_PX = 22;
 const LINE_PX = 17;
 
-export interface PlotLabel {
+interface PlotLabel {
 	text: string;
 	/** Where the line ends, and where its label found room. */
 	fromY: number;
