@@ -107,7 +107,8 @@ function actsAt(state: JobState, own: readonly EventType[], viewer: Viewer): Act
 	const c = contextOf(state);
 	const isLaid = nextCup(c) === null;
 	// When the batch is laid, finishing comes before another cup; a repair comes before a signature.
-	const first = own.includes('mold.repaired') ? 'mold.repaired' : isLaid ? 'coat.finished' : null;
+	const isMended = own.includes('mold.repaired');
+	const first: EventType | null = isMended ? 'mold.repaired' : isLaid ? 'coat.finished' : null;
 	const ordered =
 		first !== null && own.includes(first) ? [first, ...own.filter((type) => type !== first)] : own;
 	const types = [...ordered, ...SIDE_ACTS.filter((type) => !own.includes(type))].filter(
