@@ -71,8 +71,8 @@ function climbed(
 	let at = from;
 	let best = surface.at(...at);
 	for (let step = side / 2, i = 0; i < 12; i += 1) {
-		// Between two walls as near as each other neither points to the middle: all axes are tried.
-		const higher = AXES.map(([x, y, z]): Vec3 => [
+		// Between two walls as near as each other neither points to the middle: all ways are tried.
+		const higher = WAYS.map(([x, y, z]): Vec3 => [
 			at[0] + x * step,
 			at[1] + y * step,
 			at[2] + z * step
@@ -85,14 +85,12 @@ function climbed(
 	return Math.max(0, best);
 }
 
-const AXES: readonly Vec3[] = [
-	[1, 0, 0],
-	[-1, 0, 0],
-	[0, 1, 0],
-	[0, -1, 0],
-	[0, 0, 1],
-	[0, 0, -1]
-];
+/** The 26 ways to a neighbor in a grid. */
+const WAYS: readonly Vec3[] = Array.from({ length: 27 }, (_, n): Vec3 => [
+	(n % 3) - 1,
+	(Math.floor(n / 3) % 3) - 1,
+	Math.floor(n / 9) - 1
+]).filter((way) => way.some((step) => step !== 0));
 
 function cellsNear(
 	vertices: readonly number[],
