@@ -118,7 +118,7 @@ test('a mold is given up only with a PIN and a reason', async ({ app, page, fill
 		await page.mouse.up();
 	};
 	await giveUp('1111');
-	await expect(page.getByRole('alert')).toContainText('That is not your PIN');
+	await expect(page.getByRole('alert')).toContainText('That is not the PIN');
 	await expect(page.getByLabel('Why the mold is given up')).toHaveValue(
 		'The pattern cracked under the coat.'
 	);

@@ -6,7 +6,7 @@ import { appendAnswer } from '../../src/lib/server/append-answer';
 import { gateOf } from '../../src/lib/server/gate';
 import { createJob, getJob } from '../../src/lib/server/jobs.repository';
 import { chooseOwnPin } from '../../src/lib/server/own-pin';
-import { addPerson, getPerson, setPin } from '../../src/lib/server/people.repository';
+import { addPerson, getPerson, setPin, type Role } from '../../src/lib/server/people.repository';
 import { savePhoto } from '../../src/lib/server/photos';
 import { signatureSchema, signJob, type Signature } from '../../src/lib/server/sign';
 import { handPlan } from '../fixtures/plan';
@@ -17,7 +17,7 @@ const PNG = Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex');
 
 async function shop() {
 	const db = await testStore();
-	const hire = (name: string, role: 'mold maker' | 'supervisor', pin: string, by?: string) =>
+	const hire = (name: string, role: Role, pin: string, by?: string) =>
 		addPerson(db, { name, role, pin }, AT, by);
 	const ada = await hire('Ada Quill', 'supervisor', '2468');
 	const ben = await hire('Ben Marsh', 'mold maker', '1357');
@@ -64,6 +64,14 @@ test('a mold is abandoned with a PIN, by who has it in hand or who may sign, and
 	expect(await signJob(db, { ...other, signature: nobodys })).toMatchObject({ status: 'refused' });
 	const heads = abandon(2, ada.id, '2468');
 	expect(await signJob(db, { ...other, signature: heads })).toMatchObject({ status: 'appended' });
+});
+
+test('an apprentice does not take a mold over and give it up', async () => {
+	const { db, jobId, hire, act } = await shop();
+	const dee = await hire('Dee Marlow', 'apprentice', '9753');
+	expect((await act(2, dee.id, { type: 'job.takenOver' })).status).toBe('appended');
+	const answer = await signJob(db, { jobId, signature: abandon(3, dee.id, '9753'), address });
+	expect(answer).toMatchObject({ status: 'refused', reason: expect.stringMatching(/supervisor/) });
 });
 
 test('abandoning without a reason is not taken', () => {

@@ -1,8 +1,7 @@
 import { fail } from '@sveltejs/kit';
-import { durationText } from '$lib/core/quantity/duration-text';
-import { withShopTimes } from '$lib/core/process/shop-time';
-import { now } from './clock';
 import type { Db } from './database';
+import { wrongPinWords } from './pin-words';
+import { refusalWords } from './refusal-words';
 import { signatureSchema, signJob } from './sign';
 
 interface Abandoning {
@@ -41,17 +40,14 @@ export async function abandonFromForm(
 		case 'appended':
 		case 'duplicate':
 			return { abandoned: true };
-		case 'wrong PIN': {
-			const { waitS } = result;
-			const then = waitS > 0 ? `Wait ${durationText(waitS)}, then try again.` : 'Try again.';
-			return not(waitS > 0 ? 429 : 403, `That is not your PIN. ${then}`);
-		}
+		case 'wrong PIN':
+			return not(result.waitS > 0 ? 429 : 403, wrongPinWords(result.waitS));
 		case 'may not sign':
 			return not(403, result.reason);
 		case 'conflict':
 			return not(409, 'Somebody entered something meanwhile. Look again, then decide.');
 		case 'refused':
-			return not(409, withShopTimes(result.reason, zone, now()));
+			return not(409, refusalWords(result.reason, zone));
 		case 'no job':
 			return not(404, 'There is no such mold.');
 	}

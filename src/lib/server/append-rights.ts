@@ -2,7 +2,12 @@ import type { ProcessEvent } from '$lib/core/process/events';
 import { contextOf, type JobState } from '$lib/core/process/job';
 import { TROUBLES } from '$lib/core/process/troubles';
 import type { Db } from './database';
-import { getPerson, maySign } from './people.repository';
+import { getPerson, maySign, type Person } from './people.repository';
+
+/** Whether this person may give up a mold that `worker` has in hand. Taking over is open to all, so an apprentice's hands are not enough. */
+export function mayAbandon(person: Pick<Person, 'id' | 'role'>, worker: string | null): boolean {
+	return maySign(person) || (person.role === 'mold maker' && person.id === worker);
+}
 
 /** What the process cannot judge, since it knows who worked, not who may sign; null when all is well. */
 export async function unfitPerson(
@@ -11,16 +16,13 @@ export async function unfitPerson(
 	state: JobState
 ): Promise<string | null> {
 	const { trouble, worker } = contextOf(state);
-	const signs = async () => {
-		const person = await getPerson(db, event.by);
-		return person !== null && maySign(person);
-	};
+	const person = await getPerson(db, event.by);
 	if (event.type === 'trouble.mended' && trouble && TROUBLES[trouble.id].needsAnother) {
-		if (await signs()) return null;
+		if (person && maySign(person)) return null;
 		return 'After this trouble a supervisor who has not worked on this mold says that work goes on.';
 	}
-	if (event.type === 'job.abandoned' && worker !== event.by && !(await signs())) {
-		return 'A mold is abandoned by a supervisor, the owner, or the person who has it in hand.';
+	if (event.type === 'job.abandoned' && !(person && mayAbandon(person, worker))) {
+		return 'A mold is abandoned by a supervisor, the owner, or the mold maker who has it in hand.';
 	}
 	return null;
 }

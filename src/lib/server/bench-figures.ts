@@ -58,6 +58,8 @@ function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
 	switch (step.slug) {
 		case 'frame':
 			return of('frame.gapMm', 'frame.heightMm', 'frame.flangeMm');
+		case 'seal':
+			return of('release.sealerG', 'release.sealerDryS');
 		case 'wax':
 			return of('release.waxG', 'release.waxHazeS');
 		case 'film':
@@ -80,7 +82,7 @@ function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
 		default:
 			return [
 				...ofBatch('thicknessMm', 'massG', 'workingS', 'cups.0.cupVolumeMl'),
-				...(step.roundIndex === null ? [] : of('shell.thicknessMm'))
+				...(step.roundIndex === null ? [] : [...ofBatch('layers'), ...of('shell.thicknessMm')])
 			];
 	}
 }

@@ -58,6 +58,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 			c.coatIndex,
 			c.roundIndex,
 			c.cupsLaid,
+			c.sealerCoats,
 			c.waxCoats,
 			c.filmPasses,
 			c.cup?.weighedAt ?? '',

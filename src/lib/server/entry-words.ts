@@ -27,6 +27,10 @@ export function wordsOf(event: ProcessEvent): string {
 			return `${TROUBLE_TITLES[event.trouble]}: ${event.note}`;
 		case 'mold.repaired':
 			return event.done;
+		case 'test.judged':
+			return [`${event.kind} ${event.result}`, event.note].filter(Boolean).join(': ');
+		case 'mold.marked':
+			return [event.mark, event.keys && `keys: ${event.keys}`].filter(Boolean).join('; ');
 		case 'trouble.mended':
 			return event.how;
 		case 'deviation.decided':

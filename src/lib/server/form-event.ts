@@ -35,6 +35,10 @@ function read(schema: unknown, name: string, form: FormData): unknown {
 			const items = readList(inner, name, form);
 			return items.length > 0 ? items : undefined;
 		}
+		if (inner instanceof z.ZodRecord) {
+			const record = readRecord(inner, name, form);
+			return Object.keys(record).length > 0 ? record : undefined;
+		}
 		return textOf(form, name) === '' ? undefined : read(inner, name, form);
 	}
 	if (schema instanceof z.ZodArray) return readList(schema, name, form);

@@ -1,8 +1,7 @@
 import { fail } from '@sveltejs/kit';
-import { durationText } from '$lib/core/quantity/duration-text';
-import { withShopTimes } from '$lib/core/process/shop-time';
-import { now } from './clock';
 import type { Db } from './database';
+import { wrongPinWords } from './pin-words';
+import { refusalWords } from './refusal-words';
 import { signatureSchema, signJob } from './sign';
 
 interface Signing {
@@ -57,18 +56,13 @@ export async function signFromForm(db: Db, { jobId, zone, address, form }: Signi
 		case 'duplicate':
 			return { signed: true };
 		case 'wrong PIN':
-			return not(
-				result.waitS > 0 ? 429 : 403,
-				result.waitS > 0
-					? `That is not the PIN. Wait ${durationText(result.waitS)}, then try again.`
-					: 'That is not the PIN. Try again.'
-			);
+			return not(result.waitS > 0 ? 429 : 403, wrongPinWords(result.waitS));
 		case 'may not sign':
 			return not(403, result.reason);
 		case 'conflict':
 			return not(409, 'Somebody entered something meanwhile. Look again below, then sign.');
 		case 'refused':
-			return not(409, `${withShopTimes(result.reason, zone, now())}.`);
+			return not(409, refusalWords(result.reason, zone));
 		case 'no job':
 			return not(404, 'There is no such mold.');
 	}

@@ -1,8 +1,8 @@
 import { error, fail, redirect } from '@sveltejs/kit';
-import { durationText } from '$lib/core/quantity/duration-text';
 import { now } from '$lib/server/clock';
 import { chooseOwnPin, hasGivenPin } from '$lib/server/own-pin';
 import { pinSchema } from '$lib/server/pin-hash';
+import { wrongPinWords } from '$lib/server/pin-words';
 import { setSessionCookie, startSession } from '$lib/server/sessions';
 import { nextPage } from '../sign-in/next-page';
 import type { Actions, PageServerLoad } from './$types';
@@ -35,8 +35,7 @@ export const actions: Actions = {
 		});
 		if (chosen.status === 'wrong PIN') {
 			const { waitS } = chosen;
-			const wait = waitS > 0 ? ` Wait ${durationText(waitS)}, then try again.` : '';
-			return fail(waitS > 0 ? 429 : 403, { errors: { pin: `That is not your PIN.${wait}` } });
+			return fail(waitS > 0 ? 429 : 403, { errors: { pin: wrongPinWords(waitS) } });
 		}
 		if (chosen.status === 'same PIN') {
 			return fail(400, { errors: { newPin: 'That is the PIN you have. Accepted: another one.' } });

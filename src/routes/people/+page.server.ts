@@ -11,7 +11,7 @@ import {
 import { listFailedPins } from '$lib/server/pin-attempts';
 import { pinSchema } from '$lib/server/pin-hash';
 import { readNewPerson } from './new-person';
-import { ownPinProblem } from './own-pin';
+import { ownPinProblem } from './wrong-own-pin';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals }) => {

@@ -1,9 +1,9 @@
 import { fail, redirect } from '@sveltejs/kit';
-import { durationText } from '$lib/core/quantity/duration-text';
 import { now } from '$lib/server/clock';
 import { demoPins } from '$lib/server/demo';
 import { listPeople } from '$lib/server/people.repository';
 import { checkPin } from '$lib/server/pin';
+import { wrongPinWords } from '$lib/server/pin-words';
 import { setSessionCookie, startSession } from '$lib/server/sessions';
 import { nextPage } from './next-page';
 import type { Actions, PageServerLoad } from './$types';
@@ -31,10 +31,9 @@ export const actions: Actions = {
 		const at = now();
 		const answer = await checkPin(locals.db, { personId, pin, address: getClientAddress(), at });
 		if (!answer.ok) {
-			const wait = answer.waitS > 0 ? ` Wait ${durationText(answer.waitS)}, then try again.` : '';
 			return fail(answer.waitS > 0 ? 429 : 403, {
 				personId,
-				error: `That is not the PIN.${wait}`
+				error: wrongPinWords(answer.waitS)
 			});
 		}
 		setSessionCookie(cookies, await startSession(locals.db, personId, at), url);

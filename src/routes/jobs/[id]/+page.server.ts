@@ -9,10 +9,10 @@ import { jobSummary } from '$lib/core/process/summary';
 import { withCustomary } from '$lib/core/process/typed-units';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { abandonFromForm } from '$lib/server/abandon-form';
+import { mayAbandon } from '$lib/server/append-rights';
 import { now } from '$lib/server/clock';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { wordsOf } from '$lib/server/entry-words';
-import { maySign } from '$lib/server/people.repository';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, depends }) => {
@@ -21,7 +21,6 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	const c = contextOf(state);
 	const stops = stopsOf(c);
 	const { person } = locals;
-	const isTheirs = person !== null && (maySign(person) || person.id === c.worker);
 	return {
 		jobId: params.id,
 		seq: headSeq,
@@ -35,7 +34,10 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		at: state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length,
 		endReason: c.endReason,
 		finishAt: plan.finishAt,
-		mayAbandon: isTheirs && allowedTypes(state).includes('job.abandoned'),
+		mayAbandon:
+			person !== null &&
+			mayAbandon(person, c.worker) &&
+			allowedTypes(state).includes('job.abandoned'),
 		actId: randomUUID(),
 		entries: log
 			.map(({ id, seq, event, recordedAt }) => ({
