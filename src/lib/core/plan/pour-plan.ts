@@ -66,9 +66,13 @@ export function pourPlan(draft: Draft, shell: ShellThicknessPlan): Plan['pour'] 
 }
 
 /** What a casting may need, in steps of the scale, with what is weighed within it. */
-function asWeighed(needed: Partial<Range>, massG: number, step: number): Partial<Range> {
+function asWeighed(
+	needed: ReturnType<typeof inherited>,
+	massG: number,
+	step: number
+): ReturnType<typeof inherited> {
 	const { low, high } = needed;
-	if (low === undefined || high === undefined) return {};
+	if (low === undefined || high === undefined) return needed;
 	return roundedOutward({ low: Math.min(low, massG), high: Math.max(high, massG) }, step);
 }
 

@@ -1,6 +1,6 @@
 import type { Surface } from '../geometry/pattern';
 import type { Figure, FigureInput, Law } from '../quantity/figure';
-import { rangeOver, type Range } from '../quantity/range';
+import { isOneNumber, rangeOver, type Range } from '../quantity/range';
 import type { Unit } from '../quantity/unit';
 import type { PlanInputs } from './inputs';
 import type { PlanWarning } from './plan';
@@ -41,32 +41,49 @@ export function computed(
 	return figure === undefined ? base : { ...base, figure };
 }
 
+/** A figure as it is left in the trace, with what its inputs say about its range. */
+interface FigureToTrace extends Omit<Figure, 'inputs'> {
+	inputs: FigureInput[];
+	/** Why it has no range although its inputs have one; joined to its note. */
+	noRange?: string;
+}
+
 /** Leaves the trace of one number under its path in the plan, and hands the number on. */
-export function traced(
-	draft: Draft,
-	path: string,
-	figure: Omit<Figure, 'inputs'> & { inputs: FigureInput[] }
-): number {
-	draft.figures[path] = figure;
+export function traced(draft: Draft, path: string, given: FigureToTrace): number {
+	const { noRange, ...figure } = given;
+	draft.figures[path] =
+		noRange === undefined
+			? figure
+			: { ...figure, note: figure.note === undefined ? noRange : `${figure.note} ${noRange}` };
 	return figure.value;
 }
 
 /**
  * The range that a number inherits from its inputs, to be spread into its figure; nothing when none of
- * them has one. `compute` takes the inputs in their order; one that is a text comes as NaN.
+ * them has one or it does not move with them. `compute` takes the inputs in their order; one that is a
+ * text comes as NaN. Where a law's limit lies inside the range, the note says so and there is none.
  */
 export function inherited(
 	{ figures }: Draft,
 	inputs: readonly FigureInput[],
 	compute: (...values: number[]) => number
-): Partial<Range> {
+): Partial<Range> & Pick<FigureToTrace, 'noRange'> {
 	const ranges = inputs.map(({ figure, low, high, value }): Range => {
 		const traced = figure === undefined ? undefined : figures[figure];
 		const own = typeof value === 'number' ? value : Number.NaN;
 		return { low: traced?.low ?? low ?? own, high: traced?.high ?? high ?? own };
 	});
-	const isUncertain = ranges.some(({ low, high }) => low < high);
-	return (isUncertain && rangeOver(ranges, compute)) || {};
+	if (!ranges.some(({ low, high }) => low < high)) return {};
+	const found = rangeOver(ranges, compute);
+	if ('limit' in found) {
+		return { noRange: `No range is given: it reaches beyond a limit (${found.limit}).` };
+	}
+	return isOneNumber(found) ? {} : found;
+}
+
+/** The upper end of a number's likely range, which decides where too much can hurt; itself without one. */
+export function highEnd({ figures }: Draft, path: string, value: number): number {
+	return Math.max(value, figures[path]?.high ?? value);
 }
 
 /** An input that the shop may set and has not: the value that stands in for it. */

@@ -15,6 +15,14 @@ export function around(value: number, fraction: number): Range {
 	return { low: value - off, high: value + off };
 }
 
+/** Why a function has no range: the limit that some of its arguments' values overstep. */
+export interface NoRange {
+	limit: string;
+}
+
+/** Ends closer than this share of each other are one number; rounding error, numerical choice. */
+const SAME_FRACTION = 1e-9;
+
 /**
  * Range of a function whose arguments have ranges: its least and greatest over all combinations of
  * their ends. Exact for a function that is monotonic in each argument; all ends at once, so it never
@@ -23,13 +31,14 @@ export function around(value: number, fraction: number): Range {
  * Source: interval arithmetic, as in IEEE 1788-2015 for monotonic functions.
  *
  * @param given - every argument, one that is certain with `low` equal to `high`
- * @returns null when the function takes none of the combinations, each beyond its limits
+ * @returns the limit met when the function takes not every combination: a range over the rest would
+ *   be cut, and leave out values that may well be true
  * @throws RangeError for more than eight uncertain arguments, or a range with its ends swapped
  */
 export function rangeOver(
 	given: readonly Range[],
 	compute: (...values: number[]) => number
-): Range | null {
+): Range | NoRange {
 	const uncertain = given.filter(({ low, high }) => low !== high).length;
 	if (uncertain > MOST_UNCERTAIN) {
 		throw new RangeError(`${uncertain} uncertain arguments; accepted: ${MOST_UNCERTAIN} at most`);
@@ -40,19 +49,31 @@ export function rangeOver(
 		const ends = low === high ? [low] : [low, high];
 		corners = corners.flatMap((corner) => ends.map((end) => [...corner, end]));
 	}
-	const found = corners.flatMap((corner) => withinLimits(() => compute(...corner)));
-	return found.length === 0 ? null : { low: Math.min(...found), high: Math.max(...found) };
+	let low = Infinity;
+	let high = -Infinity;
+	for (const corner of corners) {
+		const value = withinLimit(() => compute(...corner));
+		if (typeof value === 'string') return { limit: value };
+		low = Math.min(low, value);
+		high = Math.max(high, value);
+	}
+	return { low, high };
 }
 
-/** A law's own limit may lie inside a range; beyond it there is no number to count. */
-function withinLimits(compute: () => number): number[] {
+/** The value, or the sentence that names the limit it lies beyond. */
+function withinLimit(compute: () => number): number | string {
 	try {
 		const value = compute();
-		return Number.isFinite(value) ? [value] : [];
+		return Number.isFinite(value) ? value : 'the law gives no number there';
 	} catch (error) {
-		if (error instanceof RangeError) return [];
+		if (error instanceof RangeError) return error.message;
 		throw error;
 	}
+}
+
+/** Whether both ends are one number, so that there is no range to speak of. */
+export function isOneNumber({ low, high }: Range): boolean {
+	return high - low <= SAME_FRACTION * Math.max(Math.abs(low), Math.abs(high));
 }
 
 /** A range in steps that a scale or a gauge shows: down at its lower end, up at its upper one, so that it never shrinks. */
