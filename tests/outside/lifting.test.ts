@@ -6,6 +6,7 @@ import {
 } from '../../src/lib/core/laws/lifting';
 import { teamLimitG } from '../../src/lib/core/laws/lifting-advice';
 import { NIOSH_US } from '../../src/lib/core/laws/lifting-constants';
+import { liftingTaskLimit } from '../../src/lib/core/laws/lifting-task';
 import { frequencyMultiplier } from '../../src/lib/core/laws/lifting-frequency';
 import { outsideCase } from './outside-case';
 
@@ -138,6 +139,27 @@ for (const task of TASKS) {
 		tolerance: { fraction: rounding + 0.05 / index }
 	});
 }
+
+outsideCase({
+	what: 'punch-press stock, the lower of its ends',
+	source: `${MANUAL}, example 1 (from memory)`,
+	unit: 'lb',
+	expected: 14.5,
+	got: () =>
+		liftingTaskLimit(
+			{
+				origin: { horizontalMm: 23 * MM_PER_IN, heightMm: 15 * MM_PER_IN },
+				destination: { horizontalMm: 23 * MM_PER_IN, heightMm: 63 * MM_PER_IN },
+				twistDeg: 0,
+				liftsPerMin: 0.2,
+				duration: 'up to 1 h',
+				coupling: 'fair'
+			},
+			NIOSH_US
+		).rwlG / G_PER_LB,
+	// Three of its multipliers and the limit itself are printed rounded.
+	tolerance: { fraction: 0.005 / 0.44 + 0.005 / 0.75 + 0.005 / 0.86 + 0.05 / 14.5 }
+});
 
 const IDEAL: Lift = {
 	horizontalMm: 250,

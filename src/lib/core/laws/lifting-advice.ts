@@ -1,4 +1,5 @@
 import { assertWithin } from '../quantity/assert-within';
+import { displayQuantity, type UnitSystem } from '../quantity/display';
 import type { Law } from '../quantity/figure';
 import { liftingIndex, type LiftingLimit } from './lifting';
 
@@ -40,8 +41,6 @@ export function teamLimitG({ rwlG, people }: { rwlG: number; people: 1 | 2 | 3 }
 	return rwlG * people * (TEAMS[people - 1]?.share ?? 0);
 }
 
-const kg = (massG: number): string => `${(massG / 1000).toFixed(1)} kg`;
-
 /**
  * How to lift or turn `massG`. A mold with liquid in it is not lifted by hand at all: it is an
  * unsteady load, which the equation does not cover.
@@ -51,12 +50,16 @@ const kg = (massG: number): string => `${(massG / 1000).toFixed(1)} kg`;
 export function liftAdvice({
 	massG,
 	limit,
-	holdsLiquid
+	holdsLiquid,
+	units = 'SI'
 }: {
 	massG: number;
-	limit: LiftingLimit;
+	limit: Pick<LiftingLimit, 'rwlG' | 'forbidden'>;
 	holdsLiquid: boolean;
+	/** In which the reason names its masses. */
+	units?: UnitSystem;
 }): LiftAdvice {
+	const mass = (g: number): string => displayQuantity(g, 'g', units);
 	const index = liftingIndex({ massG, rwlG: limit.rwlG });
 	const hoist = (reason: string): LiftAdvice => ({
 		way: 'hoist or pallet truck',
@@ -75,7 +78,7 @@ export function liftAdvice({
 	const team = TEAMS.find(({ people }) => massG <= limitOf(people));
 	if (!team) {
 		return hoist(
-			`${kg(massG)} is above the ${kg(limitOf(3))} that three people can lift this way.`
+			`${mass(massG)} is above the ${mass(limitOf(3))} that three people can lift this way.`
 		);
 	}
 	const limitG = limitOf(team.people);
@@ -83,7 +86,7 @@ export function liftAdvice({
 		way: team.way,
 		index,
 		limitG,
-		reason: `${kg(massG)} is within the ${kg(limitG)} for ${team.way} lifting this way.`,
+		reason: `${mass(massG)} is within the ${mass(limitG)} for ${team.way} lifting this way.`,
 		caution: LIFT_CAUTION
 	};
 }

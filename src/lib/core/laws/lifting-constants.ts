@@ -1,4 +1,5 @@
 import { G_PER_LB, MM_PER_IN } from '../quantity/customary';
+import type { UnitSystem } from '../quantity/display';
 import type { Law } from '../quantity/figure';
 
 export const liftingConstantsLaw: Law = {
@@ -12,6 +13,8 @@ export const liftingConstantsLaw: Law = {
 
 /** One of the two published sets, in millimeters and grams. */
 export interface LiftingSystem {
+	/** Units in which its limits are round numbers, and are said. */
+	units: UnitSystem;
 	loadConstantG: number;
 	/** Horizontal distance at which the multiplier is 1, and the greatest allowed. */
 	nearMm: number;
@@ -26,6 +29,7 @@ export interface LiftingSystem {
 }
 
 export const NIOSH_METRIC: LiftingSystem = {
+	units: 'SI',
 	loadConstantG: 23_000,
 	nearMm: 250,
 	farMm: 630,
@@ -38,6 +42,7 @@ export const NIOSH_METRIC: LiftingSystem = {
 };
 
 export const NIOSH_US: LiftingSystem = {
+	units: 'US',
 	loadConstantG: 51 * G_PER_LB,
 	nearMm: 10 * MM_PER_IN,
 	farMm: 25 * MM_PER_IN,

@@ -1,4 +1,5 @@
 import { assertWithin } from '../quantity/assert-within';
+import { displayQuantity } from '../quantity/display';
 import type { Law } from '../quantity/figure';
 import { NIOSH_METRIC, type LiftingSystem } from './lifting-constants';
 import { frequencyMultiplier, type LiftingDuration } from './lifting-frequency';
@@ -55,6 +56,7 @@ export function liftingLimit(lift: Lift, system: LiftingSystem = NIOSH_METRIC): 
 	assertWithin(lift.travelMm, 0, 3000, 'travelMm');
 	assertWithin(lift.twistDeg, 0, 180, 'twistDeg');
 	const forbidden: string[] = [];
+	const length = (mm: number): string => displayQuantity(mm, 'mm', system.units);
 	const unless = (tooMuch: boolean, why: string, multiplier: number): number => {
 		if (tooMuch) forbidden.push(why);
 		return tooMuch ? 0 : multiplier;
@@ -67,17 +69,17 @@ export function liftingLimit(lift: Lift, system: LiftingSystem = NIOSH_METRIC): 
 	const multipliers = {
 		HM: unless(
 			lift.horizontalMm > system.farMm,
-			`hands more than ${Math.round(system.farMm)} mm ahead of the ankles`,
+			`hands more than ${length(system.farMm)} ahead of the ankles`,
 			system.nearMm / Math.max(lift.horizontalMm, system.nearMm)
 		),
 		VM: unless(
 			judgedMm > system.highestMm,
-			`hands higher than ${Math.round(system.highestMm)} mm`,
+			`hands higher than ${length(system.highestMm)}`,
 			1 - system.verticalPerMm * Math.abs(judgedMm - system.knuckleMm)
 		),
 		DM: unless(
 			lift.travelMm > system.longestTravelMm,
-			`lifted through more than ${Math.round(system.longestTravelMm)} mm`,
+			`lifted through more than ${length(system.longestTravelMm)}`,
 			lift.travelMm < system.shortTravelMm ? 1 : 0.82 + system.travelMm / lift.travelMm
 		),
 		AM: unless(lift.twistDeg > 135, 'twisted by more than 135°', 1 - 0.0032 * lift.twistDeg),

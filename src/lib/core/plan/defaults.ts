@@ -55,7 +55,8 @@ export const DEFAULTS = {
 	boardModulusMPa: entry('stiffness of plywood, MPa', 6000, 'count'),
 	shrinkSpread: entry('spread of a shrinkage, share of it', 0.5, 'fraction'),
 	trimShare: entry('share of the glove that is trimmed off', 0.05, 'fraction'),
-	benchMm: entry('height of the bench', 900, 'mm')
+	benchMm: entry('height of the bench', 900, 'mm'),
+	palletMm: entry('height of the hands over a pallet', 150, 'mm')
 } as const satisfies Record<string, Default>;
 
 export type DefaultKey = keyof typeof DEFAULTS;
