@@ -1,3 +1,4 @@
+import { meshBodyProblems } from './mesh-body';
 import type { Body, Solid } from './pattern';
 import { BOARD, measuresIn, stackOf, type Stack } from './solid-stack';
 
@@ -17,6 +18,9 @@ const noted = (field: string, message: string): Found => ({ field, message, seve
 /** What is wrong with a body whose fields are each in range; empty when all is well. */
 export function bodyProblems(body: Body): BodyProblem[] {
 	if (body.kind === 'measured') return measuredProblems(body).map(at(''));
+	if (body.kind === 'mesh') {
+		return meshBodyProblems(body).map(({ field, message }) => at('')(refuse(field, message)));
+	}
 	const { solids } = body;
 	const stack = stackOf(solids);
 	return solids.flatMap((solid, index) =>

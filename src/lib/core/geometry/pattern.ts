@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { meshBodySchema } from './mesh-body';
 
 /** A length a person can measure on a pattern: 0.1 mm to 10 m. */
 const lengthMm = z.number().min(0.1).max(10_000);
@@ -75,7 +76,8 @@ export const bodySchema = z.discriminatedUnion('kind', [
 		heightMm: lengthMm,
 		/** Steepest wall, degrees from the board: 90 is vertical, more is undercut. */
 		steepestWallDeg: z.number().min(0).max(150)
-	})
+	}),
+	meshBodySchema
 ]);
 export type Body = z.infer<typeof bodySchema>;
 
@@ -136,4 +138,6 @@ export interface Surface {
 	enclosedBoardCm2: number;
 	/** Section through the middle, from the left foot over the highest point to the right foot, for drawing. */
 	profile: Array<{ xMm: number; yMm: number }>;
+	/** Volumes out to true offset surfaces, where a mesh gave them; they stand in for the two turns. */
+	offsets?: readonly { outerMm: number; volumeMl: number; errorMl: number }[];
 }

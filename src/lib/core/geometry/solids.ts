@@ -1,5 +1,6 @@
 import type { Body, Solid, Surface } from './pattern';
 import { measuredSurface } from './measured-surface';
+import { meshSurface } from './mesh-body';
 import { BOARD, extentAbove, measuresIn, sectionAbove, stackOf, type Stack } from './solid-stack';
 
 export { bodyProblems } from './body-problems';
@@ -17,6 +18,7 @@ const OVERHANG_DEG = 180;
  * @throws RangeError for an unknown support or a circle of supports; ask `bodyProblems` first
  */
 export function surfaceOf(body: Body): Surface {
+	if (body.kind === 'mesh') return meshSurface(body);
 	return body.kind === 'measured' ? measuredSurface(body) : solidsSurface(body.solids);
 }
 

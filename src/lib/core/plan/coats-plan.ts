@@ -1,5 +1,4 @@
 import { coatProfileLaw } from '../laws/coat-profile';
-import { coatVolumeLaw, coatVolumesMl } from '../laws/coat-volume';
 import { filletVolumeMl, flangeVolumeMl } from '../laws/flange';
 import { combinedFraction } from '../laws/order-quantity';
 import type { FramePlan } from './frame-plan';
@@ -9,6 +8,7 @@ import { batchPlan } from './batch-plan';
 import { coatTimes } from './coat-times';
 import type { Coat } from './plan';
 import { computed, traced, tradeLaw, type Draft } from './trace';
+import { wallInputs, wallLaw, wallVolumeMl } from './wall-volume';
 
 export interface CoatsPlan {
 	coats: Coat[];
@@ -83,10 +83,10 @@ function gloveVolumesMl(
 	thicknessesMm: readonly number[],
 	frame: FramePlan
 ): number[] {
-	const onPattern = coatVolumesMl(coatSurface(draft), thicknessesMm);
 	let totalMm = 0;
 	let belowMl = 0;
-	return thicknessesMm.map((thicknessMm, index) => {
+	return thicknessesMm.map((thicknessMm) => {
+		const belowMm = totalMm;
 		totalMm += thicknessMm;
 		const filletMl = filletVolumeMl({
 			lengthMm: draft.surface.footLengthMm,
@@ -103,17 +103,8 @@ function gloveVolumesMl(
 		const uptoMl = filletMl + onFlangeMl;
 		const flangeMl = Math.max(0, uptoMl - belowMl);
 		belowMl = uptoMl;
-		return Math.max(0, onPattern[index] ?? 0) + flangeMl;
+		return wallVolumeMl(draft, belowMm, totalMm) + flangeMl;
 	});
-}
-
-/** The exposed surface as the coat laws read it. */
-export function coatSurface({ surface }: Draft) {
-	return {
-		areaCm2: surface.exposedAreaCm2,
-		edgeTurnMm: surface.edgeTurnMm,
-		cornerTurnSr: surface.cornerTurnSr
-	};
 }
 
 function traceCoat(
@@ -147,12 +138,11 @@ function traceCoat(
 		label: `${title}: volume on pattern and flange`,
 		value: volumeMl,
 		unit: 'mL',
-		law: coatVolumeLaw,
+		law: wallLaw(draft),
 		inputs: [
 			computed('A', 'exposed area', draft.surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
 			computed('t', 'thickness', thicknessMm, 'mm', `${path}.thicknessMm`),
-			computed('E', 'edges times their turn', draft.surface.edgeTurnMm, 'mm'),
-			computed('K', 'corners', draft.surface.cornerTurnSr, 'count'),
+			...wallInputs(draft),
 			computed(
 				'A_flange',
 				'flange',

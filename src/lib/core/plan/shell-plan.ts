@@ -1,14 +1,13 @@
-import { coatVolumeLaw, coatVolumeMl } from '../laws/coat-volume';
 import { flangeVolumeMl } from '../laws/flange';
 import { around } from '../quantity/range';
 import { batchPlan } from './batch-plan';
-import { coatSurface } from './coats-plan';
 import { DEFAULTS } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { ShellRound } from './plan';
 import { roomTime } from './room-time';
 import { shellWay, type ShellWay } from './shell-thickness-plan';
 import { computed, fromSheet, traced, tradeLaw, type Draft } from './trace';
+import { wallLaw, wallVolumeMl } from './wall-volume';
 
 export interface ShellPlan {
 	rounds: ShellRound[];
@@ -90,7 +89,7 @@ export function shellPlan(
 		label: 'Shell',
 		value: shellG,
 		unit: 'g',
-		law: coatVolumeLaw,
+		law: wallLaw(draft),
 		inputs: [
 			computed('V', 'volume on the back of the glove', belowMl, 'mL'),
 			computed('ρ', 'density with its cloth', densityGPerMl, 'g/mL'),
@@ -103,8 +102,7 @@ export function shellPlan(
 
 /** Volume of the shell up to a thickness, on the back of the glove and on its flange. */
 function shellMl(draft: Draft, gloveMm: number, thicknessMm: number, frame: FramePlan): number {
-	const surface = coatSurface(draft);
-	const wallMl = coatVolumeMl(surface, gloveMm + thicknessMm) - coatVolumeMl(surface, gloveMm);
+	const wallMl = wallVolumeMl(draft, gloveMm, gloveMm + thicknessMm);
 	const flangeMl = flangeVolumeMl({
 		outerAreaCm2: frame.insideAreaCm2,
 		footAreaCm2: draft.surface.footprintCm2,
@@ -112,7 +110,7 @@ function shellMl(draft: Draft, gloveMm: number, thicknessMm: number, frame: Fram
 		coatThicknessMm: gloveMm + thicknessMm,
 		flangeThicknessMm: thicknessMm
 	});
-	return Math.max(0, wallMl) + flangeMl;
+	return wallMl + flangeMl;
 }
 
 function roundWindow(draft: Draft) {

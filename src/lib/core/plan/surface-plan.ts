@@ -2,7 +2,8 @@ import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
 import { DEFAULTS, defaultInput } from './defaults';
 import { computed, entered, inherited, traced, type Draft } from './trace';
-import type { Law } from '../quantity/figure';
+import type { Body } from '../geometry/pattern';
+import type { FigureInput, Law } from '../quantity/figure';
 import { around } from '../quantity/range';
 
 const mensurationLaw: Law = {
@@ -22,6 +23,15 @@ const measuredLaw: Law = {
 	validity: 'as good as the measurement'
 };
 
+const meshLaw: Law = {
+	id: 'mesh',
+	name: 'From the mesh',
+	formula: 'A = Σ ½·|a × b| of the triangles off the board; V = Σ ⅙·p·(a × b) of them all',
+	source:
+		'divergence theorem over the triangles: Zhang, Chen 2001, Efficient feature extraction for 2D/3D objects in mesh representation (from memory)',
+	validity: 'a closed mesh without crossings, in the unit and on the face that were chosen'
+};
+
 /** The pattern's surface as the plan shows it, with the trace of its areas. */
 export function surfacePlan(draft: Draft, { flangeAreaCm2 }: FramePlan): Plan['surface'] {
 	const {
@@ -34,12 +44,7 @@ export function surfacePlan(draft: Draft, { flangeAreaCm2 }: FramePlan): Plan['s
 		steepestWallDeg,
 		profile
 	} = draft.surface;
-	const { body } = draft.inputs.pattern;
-	const law = body.kind === 'measured' ? measuredLaw : mensurationLaw;
-	const inputs =
-		body.kind === 'measured'
-			? [entered('A', 'measured', 'area, volume and size', 'text')]
-			: [entered('n', 'solids', body.solids.length, 'count')];
+	const { law, inputs } = shapeSource(draft.inputs.pattern.body);
 	traced(draft, 'surface.exposedAreaCm2', {
 		label: 'Exposed area',
 		value: exposedAreaCm2,
@@ -92,5 +97,27 @@ export function surfacePlan(draft: Draft, { flangeAreaCm2 }: FramePlan): Plan['s
 		flangeAreaCm2,
 		coatedAreaCm2,
 		profile
+	};
+}
+
+/** Where a pattern's shape comes from: its solids, a measurement or a mesh. */
+function shapeSource(body: Body): { law: Law; inputs: FigureInput[] } {
+	if (body.kind === 'measured') {
+		return {
+			law: measuredLaw,
+			inputs: [entered('A', 'measured', 'area, volume and size', 'text')]
+		};
+	}
+	if (body.kind === 'solids') {
+		return { law: mensurationLaw, inputs: [entered('n', 'solids', body.solids.length, 'count')] };
+	}
+	return {
+		law: meshLaw,
+		inputs: [
+			entered('file', 'mesh file', body.file.name, 'text'),
+			entered('n', 'triangles', body.triangles, 'count'),
+			entered('u', 'one unit of the file', body.unitMm, 'mm'),
+			entered('k', 'enlarged to', body.scale, 'fraction')
+		]
 	};
 }

@@ -1,3 +1,4 @@
+import type { MeshBody } from '$lib/core/geometry/mesh-body';
 import type { Body, Surface } from '$lib/core/geometry/pattern';
 import { measuresOf, type SolidMeasures } from '$lib/core/geometry/solid-measures';
 import type { Figure, FigureInput, Law } from '$lib/core/quantity/figure';
@@ -81,6 +82,39 @@ const measured = (label: string): Law => ({
 	validity: 'as good as the measurement'
 });
 
+const MESH_FORMULAS: Record<SurfaceKey, string> = {
+	exposedAreaCm2: 'A = Σ ½·|a × b| of the triangles that do not lie on the board',
+	volumeMl: 'V = Σ ⅙·p·(a × b) of all triangles',
+	footprintCm2: 'F = Σ ½·|a × b| of the triangles that lie on the board',
+	heightMm: 'h = highest corner above the lowest',
+	steepestWallDeg: 'α = steepest slope that a thousandth of the area has; 90° is vertical'
+};
+
+function fromMesh({ key, label }: Asked, body: MeshBody): Pick<Figure, 'law' | 'inputs'> {
+	const input = (symbol: string, label: string, value: number | string, unit: Unit) => ({
+		symbol,
+		label,
+		value,
+		unit,
+		origin: 'entered' as const
+	});
+	return {
+		law: {
+			id: `mesh-${key}`,
+			name: `${label}, from the mesh`,
+			formula: MESH_FORMULAS[key],
+			source: 'divergence theorem over the triangles (Zhang, Chen 2001, from memory)',
+			validity: 'a closed mesh without crossings, in the unit and on the face that were chosen'
+		},
+		inputs: [
+			input('file', 'mesh file', body.file.name, 'text'),
+			input('n', 'triangles', body.triangles, 'count'),
+			input('u', 'one unit of the file', body.unitMm, 'mm'),
+			input('k', 'enlarged to', body.scale, 'fraction')
+		]
+	};
+}
+
 /** The numbers of a pattern's shape, each with the solids it was summed from. */
 export function surfaceFigures(
 	body: Body,
@@ -91,6 +125,7 @@ export function surfaceFigures(
 		const base = { label, unit, value: surface[key] };
 		if (body.kind === 'measured')
 			return { key, figure: { ...base, law: measured(label), inputs: [] } };
+		if (body.kind === 'mesh') return { key, figure: { ...base, ...fromMesh(asked, body) } };
 		const inputs = inputsOf(asked, body.solids);
 		if (key === 'exposedAreaCm2') inputs.push(hidden(inputs, surface.exposedAreaCm2));
 		const law = { id: `pattern-${key}`, name: label, formula: asked.formula, ...MENSURATION };
