@@ -1,4 +1,5 @@
 import { assertWithin } from '../quantity/assert-within';
+import { displayQuantity, type UnitSystem } from '../quantity/display';
 import type { Law } from '../quantity/figure';
 import { evenScale } from './process-scale';
 import {
@@ -33,19 +34,22 @@ export interface ProcessChoice {
 	evenScale: number | null;
 }
 
-const kg = (massG: number): string => `${(massG / 1000).toFixed(massG < 1000 ? 2 : 1)} kg`;
-const facts = (way: ProcessEstimate): string =>
-	`${kg(way.rubberG)} of rubber, ${(way.laborS / 3600).toFixed(1)} h at the bench and ` +
+const massText = (massG: number, units: UnitSystem): string =>
+	units === 'US'
+		? displayQuantity(massG, 'g', units)
+		: `${(massG / 1000).toFixed(massG < 1000 ? 2 : 1)} kg`;
+const facts = (way: ProcessEstimate, units: UnitSystem): string =>
+	`${massText(way.rubberG, units)} of rubber, ${(way.laborS / 3600).toFixed(1)} h at the bench and ` +
 	`${way.daysCount} days`;
 
-function reasonFor(best: ProcessEstimate, other: ProcessEstimate): string {
+function reasonFor(best: ProcessEstimate, other: ProcessEstimate, units: UnitSystem): string {
 	const gapPrice = other.totalPrice - best.totalPrice;
 	const percent = best.totalPrice > 0 ? Math.round((100 * gapPrice) / best.totalPrice) : 0;
 	const verdict =
 		percent === 0
 			? 'at the same cost'
 			: `and costs ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'}`;
-	return `The ${best.process} takes ${facts(best)}; the ${other.process} takes ${facts(other)}, ${verdict}.`;
+	return `The ${best.process} takes ${facts(best, units)}; the ${other.process} takes ${facts(other, units)}, ${verdict}.`;
 }
 
 /**
@@ -59,12 +63,15 @@ export function chooseProcess({
 	pattern,
 	terms,
 	daysAvailable = 365,
-	handlingLimitG = 1e8
+	handlingLimitG = 1e8,
+	units = 'SI'
 }: {
 	pattern: ProcessPattern;
 	terms: ProcessTerms;
 	daysAvailable?: number;
 	handlingLimitG?: number;
+	/** In which the reason names its masses. */
+	units?: UnitSystem;
 }): ProcessChoice {
 	assertWithin(daysAvailable, 0, 365, 'daysAvailable');
 	assertWithin(handlingLimitG, 1, 1e8, 'handlingLimitG');
@@ -74,7 +81,12 @@ export function chooseProcess({
 			return [{ process, reason: `takes ${daysCount} days, there are ${daysAvailable}` }];
 		}
 		return moldG > handlingLimitG
-			? [{ process, reason: `weighs ${kg(moldG)}, the limit is ${kg(handlingLimitG)}` }]
+			? [
+					{
+						process,
+						reason: `weighs ${massText(moldG, units)}, the limit is ${massText(handlingLimitG, units)}`
+					}
+				]
 			: [];
 	});
 	const even = evenScale(pattern, terms);
@@ -99,7 +111,7 @@ export function chooseProcess({
 	return {
 		estimates,
 		chosen: best.process,
-		reason: reasonFor(best, other) + excluded.join(''),
+		reason: reasonFor(best, other, units) + excluded.join(''),
 		ruledOut,
 		evenScale: even
 	};

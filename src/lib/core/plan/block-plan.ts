@@ -1,18 +1,16 @@
+import { chooseProcess, type ProcessChoice } from '../laws/process-choice';
 import {
 	COMMON_BENCH_TIMES,
-	processEstimateLaw,
-	processEstimates,
-	type BuildProcess,
-	type ProcessEstimate,
 	type ProcessPattern,
 	type ProcessTerms
 } from '../laws/process-estimate';
-import { chooseProcess, processChoiceLaw, type ProcessChoice } from '../laws/process-choice';
-import { evenScale } from '../laws/process-scale';
 import type { Sheet } from '../materials/sheet';
+import { estimateFollows, evenFollows, type EstimateFollows, type Follows } from './block-ranges';
+import { blockReason, isBlockBetter } from './block-reason';
+import { traceBlock } from './block-trace';
 import type { CalendarPlan } from './calendar-plan';
 import type { Plan } from './plan';
-import { computed, inherited, traced, type Draft } from './trace';
+import type { Draft } from './trace';
 
 export interface BlockFacts {
 	gloveMl: number;
@@ -23,12 +21,6 @@ export interface BlockFacts {
 	gapMm: number;
 	calendar: CalendarPlan;
 }
-
-type EstimateKey = Exclude<keyof ProcessEstimate, 'process'>;
-/** One number of one way to build, as it follows the exposed area (cm²) and the volume (mL) of the pattern. */
-export type Follows = (areaCm2: number, volumeMl: number) => number;
-/** That for every number of every way. */
-export type EstimateAt = (process: BuildProcess, key: EstimateKey) => Follows;
 
 /** The law of estimates takes no more days; numerical choice. */
 const MOST_DAYS = 365;
@@ -47,7 +39,7 @@ function pricePerKg({ kits }: Sheet): number {
 export function blockPlan(
 	draft: Draft,
 	facts: BlockFacts
-): { block: Plan['block']; process: ProcessChoice; at: EstimateAt; evenAt: Follows } {
+): { block: Plan['block']; process: ProcessChoice; at: EstimateFollows; evenAt: Follows } {
 	const { surface, inputs } = draft;
 	const { build, shell } = inputs.materials;
 	const areaMl = (surface.exposedAreaCm2 * facts.gloveMm) / 10;
@@ -90,24 +82,23 @@ export function blockPlan(
 		volumeMl: Math.min(boxMl, volumeMl)
 	});
 	const pattern = standing(surface.exposedAreaCm2, surface.volumeMl);
-	const choice = chooseProcess({ pattern, terms });
-	const at: EstimateAt = (process, key) => (areaCm2, volumeMl) =>
-		processEstimates(standing(areaCm2, volumeMl), terms).find((way) => way.process === process)?.[
-			key
-		] ?? Number.NaN;
+	const choice = chooseProcess({ pattern, terms, units: inputs.shop.units });
+	const { gloveG, shellG } = facts;
+	const compared = { gloveG, shellG, terms, standing, estimates: choice.estimates };
+	const at = estimateFollows(draft, compared);
 	const glove = choice.estimates.find(({ process }) => process === 'glove');
 	const block = choice.estimates.find(({ process }) => process === 'solid block');
 	if (!glove || !block) throw new RangeError('no estimate for glove and block');
 	const better = isBlockBetter(glove, block) ? 'block' : 'glove';
 	return {
 		block: {
-			...traceBlock(draft, facts, glove, block, at),
+			...traceBlock(draft, gloveG, glove, block, at),
 			better,
-			why: reason(better, glove, block, inputs.shop.currency)
+			why: blockReason(better, glove, block, inputs.shop)
 		},
 		process: choice,
 		at,
-		evenAt: (areaCm2, volumeMl) => evenScale(standing(areaCm2, volumeMl), terms) ?? Number.NaN
+		evenAt: evenFollows(draft, compared)
 	};
 }
 
@@ -122,111 +113,5 @@ function otherTimes(gloveLaborS: number, areaCm2: number): typeof COMMON_BENCH_T
 		glove,
 		'solid block': { ...block, fixedS: block.fixedS + moreS },
 		'poured layer': { ...layer, fixedS: layer.fixedS + moreS }
-	};
-}
-
-/** Two ways within 5 % of each other count as equal in price; then fewer days decide. */
-function isBlockBetter(glove: ProcessEstimate, block: ProcessEstimate): boolean {
-	const isTie =
-		Math.abs(glove.totalPrice - block.totalPrice) <=
-		0.05 * Math.max(glove.totalPrice, block.totalPrice);
-	return isTie ? block.daysCount < glove.daysCount : block.totalPrice < glove.totalPrice;
-}
-
-const kg = (massG: number): string => `${(massG / 1000).toPrecision(3)} kg`;
-
-function reason(
-	better: 'glove' | 'block',
-	glove: ProcessEstimate,
-	block: ProcessEstimate,
-	currency: string
-): string {
-	const facts =
-		`The block takes ${kg(block.rubberG)} of rubber and costs ${currency} ${block.totalPrice.toFixed(0)} in ${block.daysCount} days; ` +
-		`the glove takes ${kg(glove.rubberG)} and ${kg(glove.shellG)} of shell, costs ${currency} ${glove.totalPrice.toFixed(0)} in ${glove.daysCount} days ` +
-		`(materials by weight used, labor included).`;
-	return better === 'block'
-		? `A solid block makes more sense here. ${facts} A glove pays for larger and deeper patterns.`
-		: `The glove makes more sense here. ${facts}`;
-}
-
-function traceBlock(
-	draft: Draft,
-	facts: BlockFacts,
-	glove: ProcessEstimate,
-	block: ProcessEstimate,
-	at: EstimateAt
-): Omit<Plan['block'], 'better' | 'why'> {
-	const common = [
-		computed('A', 'exposed area', draft.surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
-		computed('V_p', 'volume of the pattern', draft.surface.volumeMl, 'mL', 'surface.volumeMl'),
-		computed('t', 'glove', facts.gloveMm, 'mm', 'glove.thicknessMm'),
-		computed('g', 'margin of the block, as the frame’s gap', facts.gapMm, 'mm', 'frame.gapMm')
-	];
-	const number = (
-		key: string,
-		label: string,
-		value: number,
-		unit: 'mL' | 'g' | 'currency' | 'count',
-		follows: Follows
-	): number =>
-		traced(draft, `block.${key}`, {
-			label,
-			value,
-			unit,
-			law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
-			inputs: common,
-			...inherited(draft, common, follows)
-		});
-	return {
-		rubberMl: number(
-			'rubberMl',
-			'Rubber in a solid block',
-			block.rubberMl,
-			'mL',
-			at('solid block', 'rubberMl')
-		),
-		rubberG: number(
-			'rubberG',
-			'Rubber in a solid block',
-			block.rubberG,
-			'g',
-			at('solid block', 'rubberG')
-		),
-		gloveRubberG: number(
-			'gloveRubberG',
-			'Rubber in the glove',
-			facts.gloveG,
-			'g',
-			at('glove', 'rubberG')
-		),
-		cost: number(
-			'cost',
-			'Solid block: rubber used and labor',
-			block.totalPrice,
-			'currency',
-			at('solid block', 'totalPrice')
-		),
-		gloveCost: number(
-			'gloveCost',
-			'Glove: rubber and shell used, and labor',
-			glove.totalPrice,
-			'currency',
-			at('glove', 'totalPrice')
-		),
-		days: number(
-			'days',
-			'Days for a solid block',
-			block.daysCount,
-			'count',
-			at('solid block', 'daysCount')
-		),
-		gloveDays: number(
-			'gloveDays',
-			'Days for the glove mold',
-			glove.daysCount,
-			'count',
-			at('glove', 'daysCount')
-		)
 	};
 }

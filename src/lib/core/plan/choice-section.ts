@@ -4,15 +4,16 @@ import type { ProcessChoice } from '../laws/process-choice';
 import { processChoiceLaw } from '../laws/process-choice';
 import { processEstimateLaw } from '../laws/process-estimate';
 import { processScaleLaw } from '../laws/process-scale';
+import { displayQuantity, type UnitSystem } from '../quantity/display';
 import type { Plan } from './plan';
-import type { EstimateAt, Follows } from './block-plan';
-import { computed, traced, inherited, type Draft } from './trace';
+import type { EstimateFollows, Follows } from './block-ranges';
+import { highEnd, inherited, traced, type Draft } from './trace';
 
 type ChoiceSection = NonNullable<Plan['choice']>;
 
 interface ChoiceFacts {
 	process: ProcessChoice;
-	estimateAt: EstimateAt;
+	estimateAt: EstimateFollows;
 	evenAt: Follows;
 }
 
@@ -24,39 +25,38 @@ export function choiceSection(
 ): ChoiceSection {
 	const { surface } = draft;
 	const longestMm = Math.max(surface.lengthMm, surface.widthMm, surface.heightMm);
-	const inputs = [
-		computed('A', 'exposed area', surface.exposedAreaCm2, 'cm2', 'surface.exposedAreaCm2'),
-		computed('V_p', 'volume of the pattern', surface.volumeMl, 'mL', 'surface.volumeMl')
-	];
-	const limit = {
-		rwlG: recommended.rwlG,
-		forbidden: [...recommended.forbidden],
-		multipliers: NO_MULTIPLIERS
-	};
+	const { units } = draft.inputs.shop;
 	const estimates = choice.estimates.map((way, i) => {
 		const number = (
 			key: 'rubberG' | 'shellG' | 'moldG' | 'totalPrice' | 'laborS' | 'daysCount',
 			label: string,
 			unit: 'g' | 'currency' | 's' | 'count'
-		): number =>
-			traced(draft, `choice.estimates.${i}.${key}`, {
+		): number => {
+			const { inputs, of } = estimateAt(way.process, key);
+			return traced(draft, `choice.estimates.${i}.${key}`, {
 				label: `${way.process}: ${label}`,
 				value: way[key],
 				unit,
 				law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
 				inputs,
-				...inherited(draft, inputs, estimateAt(way.process, key))
+				...inherited(draft, inputs, of)
 			});
+		};
+		const moldG = number('moldG', 'rubber and shell', 'g');
 		return {
 			process: way.process,
 			rubberG: number('rubberG', 'rubber', 'g'),
 			shellG: number('shellG', 'shell', 'g'),
-			moldG: number('moldG', 'rubber and shell', 'g'),
+			moldG,
 			materialPrice: way.materialPrice,
 			laborS: number('laborS', 'hands on it', 's'),
 			totalPrice: number('totalPrice', 'materials used and labor', 'currency'),
 			daysCount: number('daysCount', 'working days', 'count'),
-			way: liftAdvice({ massG: way.moldG, limit, holdsLiquid: false }).way
+			way: liftAdvice({
+				massG: highEnd(draft, `choice.estimates.${i}.moldG`, moldG),
+				limit: recommended,
+				holdsLiquid: false
+			}).way
 		};
 	});
 	const { evenScale } = choice;
@@ -66,8 +66,8 @@ export function choiceSection(
 			value: evenScale,
 			unit: 'count',
 			law: processScaleLaw,
-			inputs,
-			...inherited(draft, inputs, evenAt)
+			inputs: evenAt.inputs,
+			...inherited(draft, evenAt.inputs, evenAt.of)
 		});
 	}
 	return {
@@ -76,16 +76,15 @@ export function choiceSection(
 		reason: choice.reason,
 		evenScale,
 		evenLengthMm: evenScale === null ? null : evenScale * longestMm,
-		limits: limitsOf(estimates, evenScale, longestMm)
+		limits: limitsOf(estimates, evenScale, longestMm, units)
 	};
 }
-
-const NO_MULTIPLIERS = { HM: 1, VM: 1, DM: 1, AM: 1, FM: 1, CM: 1 };
 
 function limitsOf(
 	estimates: ChoiceSection['estimates'],
 	evenScale: number | null,
-	longestMm: number
+	longestMm: number,
+	units: UnitSystem
 ): ChoiceSection['limits'] {
 	const [glove, block, layer] = estimates;
 	if (!glove || !block || !layer) return [];
@@ -94,7 +93,7 @@ function limitsOf(
 			? block.totalPrice < glove.totalPrice
 				? 'A block costs less at every size of this shape, from a tenth to ten times.'
 				: 'A glove costs less at every size of this shape, from a tenth to ten times.'
-			: `A glove costs less than a block once a pattern of this shape is longer than about ${Math.round(evenScale * longestMm)} mm.`;
+			: `A glove costs less than a block once a pattern of this shape is longer than about ${displayQuantity(Math.round(evenScale * longestMm), 'mm', units)}.`;
 	return [
 		{
 			process: 'glove',
@@ -102,7 +101,7 @@ function limitsOf(
 		},
 		{
 			process: 'solid block',
-			text: `A block of this pattern weighs ${(block.moldG / 1000).toFixed(1)} kg and is turned over with ${block.way}. It can't be laid on a standing face.`
+			text: `A block of this pattern weighs about ${displayQuantity(block.moldG, 'g', units)} and is turned over with ${block.way}. It can't be laid on a standing face.`
 		},
 		{
 			process: 'poured layer',

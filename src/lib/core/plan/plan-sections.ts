@@ -3,7 +3,7 @@ import type { Sheet } from '../materials/sheet';
 import { airSection } from './air-section';
 import { airUses } from './air-uses';
 import { choiceSection } from './choice-section';
-import type { EstimateAt, Follows } from './block-plan';
+import type { EstimateFollows, Follows } from './block-ranges';
 import type { CoatsPlan } from './coats-plan';
 import { cureSection, type MixedUse } from './cure-section';
 import { forcesSection } from './forces-section';
@@ -36,7 +36,7 @@ export interface SectionFacts {
 	weights: Plan['weights'];
 	life: NonNullable<Plan['life']>;
 	process: ProcessChoice;
-	estimateAt: EstimateAt;
+	estimateAt: EstimateFollows;
 	evenAt: Follows;
 	night: NonNullable<Plan['cure']>['night'];
 }

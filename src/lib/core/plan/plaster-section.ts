@@ -26,9 +26,17 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 	const section = withinLaw(draft, 'pour', 'Plaster for the first pour', () => {
 		const waterRatio = waterRatioFromConsistency(consistency);
 		const mix = plasterMix({ volumeMl: pour.volumeMl, waterRatio });
-		const inputs = [
+		const { volumeMl: partMl } = draft.surface;
+		// What stays in the bucket never becomes part.
+		const part = plasterMix({ volumeMl: partMl, waterRatio });
+		const ratioInput = fromSheet('w', 'water : plaster by weight', waterRatio, 'fraction');
+		const toMix = [
 			computed('V', 'volume to mix', pour.volumeMl, 'mL', 'pour.volumeMl'),
-			fromSheet('w', 'water : plaster by weight', waterRatio, 'fraction')
+			ratioInput
+		];
+		const inMold = [
+			computed('V', 'volume of the part', partMl, 'mL', 'surface.volumeMl'),
+			ratioInput
 		];
 		const number = (
 			key: keyof ReturnType<typeof plasterMix> & keyof PlasterSection,
@@ -36,8 +44,9 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 			value: number,
 			unit: 'g' | 'g/mL' | 'mL',
 			isDry = false
-		): number =>
-			traced(draft, `plaster.${key}`, {
+		): number => {
+			const inputs = isDry ? inMold : toMix;
+			return traced(draft, `plaster.${key}`, {
 				label,
 				value,
 				unit,
@@ -49,6 +58,7 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 					(volumeMl = 0, ratio = 0) => plasterMix({ volumeMl, waterRatio: ratio })[key]
 				)
 			});
+		};
 		return {
 			waterRatio,
 			consistencyMlPer100G: traced(draft, 'plaster.consistencyMlPer100G', {
@@ -56,7 +66,7 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 				value: consistency,
 				unit: 'mL',
 				law: plasterConsistencyLaw,
-				inputs: [fromSheet('w', 'water : plaster by weight', waterRatio, 'fraction')]
+				inputs: [ratioInput]
 			}),
 			plasterG: number('plasterG', 'Plaster powder', mix.plasterG, 'g'),
 			waterG: number('waterG', 'Water', mix.waterG, 'g'),
@@ -67,12 +77,12 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 				mix.yieldMlPerKg,
 				'mL'
 			),
-			dryG: number('dryG', 'Part, set and dry', mix.dryG, 'g', true),
-			dryGPerMl: number('dryGPerMl', 'Density, set and dry', mix.dryGPerMl, 'g/mL', true),
+			dryG: number('dryG', 'Part, set and dry', part.dryG, 'g', true),
+			dryGPerMl: number('dryGPerMl', 'Density, set and dry', part.dryGPerMl, 'g/mL', true),
 			dryingWaterG: number(
 				'dryingWaterG',
 				'Water that dries out of the part',
-				mix.dryingWaterG,
+				part.dryingWaterG,
 				'g',
 				true
 			)

@@ -29,6 +29,10 @@ function stageOf(sheet: Sheet): ShrinkageStage & { isStated: boolean } {
 	return { low: likely * (1 - spread), likely, high: likely * (1 + spread), isStated: true };
 }
 
+/** Where the shrinkage of a silent sheet comes from, as the trace and the note say it. */
+const sourceOf = ({ family }: Sheet): string =>
+	family === 'plaster' ? 'handbook value, from memory' : 'common practice, no source';
+
 /** Size of the part against its pattern, with a range, and the oversize that would make up for it. */
 export function sizesSection(draft: Draft): SizesSection {
 	const { build, casting } = draft.inputs.materials;
@@ -41,13 +45,14 @@ export function sizesSection(draft: Draft): SizesSection {
 			? fromSheet(symbol, `shrinkage of ${sheet.name}`, stage.likely, 'fraction')
 			: assumed(
 					symbol,
-					`shrinkage of ${sheet.name} (common practice, no source)`,
+					`shrinkage of ${sheet.name} (${sourceOf(sheet)})`,
 					stage.likely,
 					'fraction'
 				)),
 		low: stage.low,
 		high: stage.high
 	});
+	const silent = [...new Set([glove.isStated ? [] : build, cast.isStated ? [] : casting].flat())];
 	const exactly = (fraction: number): ShrinkageStage => ({
 		low: fraction,
 		likely: fraction,
@@ -112,6 +117,6 @@ export function sizesSection(draft: Draft): SizesSection {
 		note:
 			glove.isStated && cast.isStated
 				? 'From the data sheets, with half of each as its spread; a shell and a core hold it back.'
-				: 'A data sheet gives no shrinkage: common practice, no source, stands in for it. Measure the first part.'
+				: `${silent.map((sheet) => `The data sheet of ${sheet.name} gives no shrinkage: a typical one stands in for it (${sourceOf(sheet)}).`).join(' ')} Measure the first part.`
 	};
 }

@@ -24,14 +24,16 @@ export function wasteSection(
 		return line ?? [];
 	});
 	const buildG = lines.reduce((sum, { wasteG }) => sum + wasteG, 0);
+	const shares = lines.map(({ materialName, wasteG }, i) =>
+		computed(`m_${i + 1}`, materialName, wasteG, 'g', `waste.lines.${i}.wasteG`)
+	);
 	traced(draft, 'waste.buildG', {
 		label: 'Waste of the build',
 		value: buildG,
 		unit: 'g',
 		law: mixWasteLaw,
-		inputs: lines.map(({ materialName, wasteG }, i) =>
-			computed(`m_${i + 1}`, materialName, wasteG, 'g', `waste.lines.${i}.wasteG`)
-		)
+		inputs: shares,
+		...inherited(draft, shares, (...wastesG) => wastesG.reduce((sum, each) => sum + each, 0))
 	});
 	const { weights, life, pour } = facts;
 	const pourG = pour.massG * DEFAULTS.pourLoss.value;
@@ -81,21 +83,29 @@ function wasteLine(
 	const cupsCount = mine.reduce((sum, { cups }) => sum + cups.length, 0);
 	const brushesCount = mine.length * people;
 	const mixedG = mine.reduce((sum, { massG }) => sum + massG, 0);
-	const trimG = materialId === materials.build.id ? weights.gloveG * DEFAULTS.trimShare.value : 0;
-	const { wasteG, wasteFraction } = mixWaste({
-		mixedG,
-		cupsCount,
-		cupResidueG: CUP_LOSS_G,
-		brushesCount,
-		brushResidueG: BRUSH_LOSS_G,
-		trimG
-	});
+	const isTrimmed = materialId === materials.build.id;
+	// A thicker glove is also more that was mixed.
+	const wasteAt = (gloveG: number) =>
+		mixWaste({
+			mixedG: mixedG + (isTrimmed ? gloveG - weights.gloveG : 0),
+			cupsCount,
+			cupResidueG: CUP_LOSS_G,
+			brushesCount,
+			brushResidueG: BRUSH_LOSS_G,
+			trimG: isTrimmed ? gloveG * DEFAULTS.trimShare.value : 0
+		});
+	const { wasteG, wasteFraction } = wasteAt(weights.gloveG);
 	const inputs = [
+		...(isTrimmed
+			? [
+					computed('m_glove', 'glove as laid', weights.gloveG, 'g', 'weights.gloveG'),
+					defaultInput('m_trim / m_glove', 'trimShare')
+				]
+			: []),
 		computed('n_cup', 'cups', cupsCount, 'count'),
 		constant('r_cup', 'left in a cup (common practice, no source)', CUP_LOSS_G, 'g'),
 		computed('n_brush', 'brushes, one a person and coat', brushesCount, 'count'),
-		constant('r_brush', 'left in a brush (common practice, no source)', BRUSH_LOSS_G, 'g'),
-		...(trimG > 0 ? [defaultInput('m_trim', 'trimShare')] : [])
+		constant('r_brush', 'left in a brush (common practice, no source)', BRUSH_LOSS_G, 'g')
 	];
 	const number = (key: 'wasteG' | 'wasteFraction', label: string, value: number): number =>
 		traced(draft, `${path}.${key}`, {
@@ -103,7 +113,8 @@ function wasteLine(
 			value,
 			unit: key === 'wasteG' ? 'g' : 'fraction',
 			law: mixWasteLaw,
-			inputs
+			inputs,
+			...inherited(draft, inputs, (gloveG = 0) => wasteAt(isTrimmed ? gloveG : 0)[key])
 		});
 	return {
 		materialId,
