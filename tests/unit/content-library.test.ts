@@ -46,7 +46,7 @@ describe('the content as it is', () => {
 	});
 
 	test('keeps the SHA-256 of each file as the server read it', () => {
-		const wax = onDisk['content/steps/04-wax.md'] ?? '';
+		const wax = onDisk['content/steps/05-wax.md'] ?? '';
 		expect(steps.get('wax')?.hash).toBe(createHash('sha256').update(wax, 'utf8').digest('hex'));
 	});
 
@@ -129,7 +129,7 @@ test('every hazard and every PPE has a sign that is in the list', () => {
 
 describe('reading all of it', () => {
 	test('names a file that a job links to and that is missing', () => {
-		expect(() => readLibrary(without('steps/04-wax.md'))).toThrow(
+		expect(() => readLibrary(without('steps/05-wax.md'))).toThrow(
 			'content/steps/NN-wax.md: missing'
 		);
 		expect(() => readLibrary(without('cautions.md'))).toThrow('content/cautions.md: missing');
@@ -137,9 +137,9 @@ describe('reading all of it', () => {
 	});
 
 	test('names two files with one slug', () => {
-		const wax = onDisk['content/steps/04-wax.md'] ?? '';
+		const wax = onDisk['content/steps/05-wax.md'] ?? '';
 		expect(() => readLibrary({ ...onDisk, 'content/steps/44-wax.md': wax })).toThrow(
-			'content/steps/44-wax.md: slug: "wax" is taken by content/steps/04-wax.md'
+			'content/steps/44-wax.md: slug: "wax" is taken by content/steps/05-wax.md'
 		);
 	});
 
@@ -161,10 +161,10 @@ test('a build stops at a broken file and names it, the field and the reason', as
 	const folder = mkdtempSync(join(tmpdir(), 'content-'));
 	try {
 		cpSync('content', folder, { recursive: true });
-		const path = join(folder, 'steps/04-wax.md');
+		const path = join(folder, 'steps/05-wax.md');
 		writeFileSync(path, readFileSync(path, 'utf8').replace('phase: release', 'phase: polish'));
 		await expect(checkContent('.', folder)).rejects.toThrow(
-			/content\/steps\/04-wax\.md\n.*expected one of.*\n.*at phase/
+			/content\/steps\/05-wax\.md\n.*expected one of.*\n.*at phase/
 		);
 	} finally {
 		rmSync(folder, { recursive: true });

@@ -116,9 +116,11 @@ describe.each(['2026-11-25T16:20:00.000Z', '2026-11-29T08:00:00.000Z'])(
 			expect(weighings).toContain('cup.weighed cup.weighed cup.mixed');
 		});
 
-		it('has a shell between two cups', () => {
+		it('has a shell with one cup in hand and the next one on the scale, for two at work', () => {
 			const c = contextOf(titled('Relief panel, reeds and herons (invented), mold 3'));
-			expect([c.phase, c.cupsLaid, c.cup]).toEqual(['shell', 1, null]);
+			expect([c.phase, c.cupsLaid, c.plan.people]).toEqual(['shell', 1, 2]);
+			expect(c.cup?.mixedAt).toBeTruthy();
+			expect(c.cupAhead).toMatchObject({ mixedAt: null });
 			expect(secondsBetween(at, c.windowClosesAt ?? '')).toBeGreaterThan(0);
 		});
 

@@ -103,3 +103,9 @@ test('rows keep their places: empty ones, and dimensions that were not measured,
 		{ name: 'Overall width', plannedMm: 200, measuredMm: 200.5 }
 	]);
 });
+
+test('places that were ticked are read into a record, and none is no entry', () => {
+	const event = eventFromForm('mold.inspected', form({ 'lookedAt.1': 'true', 'lookedAt.3': 'on' }));
+	expect(event.lookedAt).toEqual({ 1: true, 3: true });
+	expect(eventFromForm('mold.inspected', form({}))).not.toHaveProperty('lookedAt');
+});

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
-import { BenchLog, MAKER, SUPERVISOR } from '../fixtures/bench-log';
+import { BenchLog, GOOD_CUP, MAKER, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
 const HOUR = 3600;
@@ -99,7 +99,7 @@ describe('laying a coat again', () => {
 
 	test('and stripping close it alike', () => {
 		const log = thin().do('trouble.reported', { trouble: 'bubbles', note: 'foam' });
-		log.do('trouble.mended', { how: 'stripped', wayBack: 'release' });
+		log.do('test.judged', GOOD_CUP).do('trouble.mended', { how: 'stripped', wayBack: 'release' });
 		expect(noted(log)[0]?.decided).toMatchObject({
 			redone: true,
 			note: 'Begun again from "Release": stripped'

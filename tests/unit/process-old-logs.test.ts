@@ -11,12 +11,15 @@ interface OldLog {
 	leaves: { value: unknown; context: object; deviations: string[] };
 }
 
-const logs = JSON.parse(readFileSync('tests/fixtures/logs/process-1.json', 'utf8')) as OldLog[];
-const ends = logs.map((log) => [JSON.stringify(log.leaves.value), log.events.length, log] as const);
+describe.each([1, 2])('a log written under version %i of the process', (processVersion) => {
+	const file = `tests/fixtures/logs/process-${processVersion}.json`;
+	const logs = JSON.parse(readFileSync(file, 'utf8')) as OldLog[];
+	const ends = logs.map(
+		(log) => [JSON.stringify(log.leaves.value), log.events.length, log] as const
+	);
 
-describe('a log written under the first version of the process', () => {
 	test.each(ends)('leads to %s after %i entries, as it did then', (_end, _count, log) => {
-		const plan = handPlan({ detail: log.detail, processVersion: 1 });
+		const plan = handPlan({ detail: log.detail, processVersion });
 		const events = log.events.map((event, i) => ({ id: `e-${i + 1}`, seq: i + 1, event }));
 		const { snapshot } = fold(plan, events);
 		expect(snapshot.value).toEqual(log.leaves.value);

@@ -4,7 +4,7 @@ import { contextOf, fold, foldOn } from '../../src/lib/core/process/job';
 import { jobSummary } from '../../src/lib/core/process/summary';
 import { undoable } from '../../src/lib/core/process/undo';
 import { statePath } from '../../src/lib/core/process/state-path';
-import { BenchLog, MAKER, OPENED_AT, SUPERVISOR } from '../fixtures/bench-log';
+import { BenchLog, GOOD_CUP, MAKER, OPENED_AT, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
 const MIN = 60;
@@ -338,7 +338,7 @@ describe('trouble, pause and persons', () => {
 			.toCoats()
 			.coat(180)
 			.do('trouble.reported', { trouble: 'bubbles', note: 'foam' });
-		strip.do('trouble.mended', { how: 'stripped', wayBack: 'release' });
+		strip.do('test.judged', GOOD_CUP).do('trouble.mended', { how: 'stripped', wayBack: 'release' });
 		expect(pathOf(strip)).toBe('release.waxing');
 		expect(contextOf(strip.state).signatures).toEqual({});
 		expect(contextOf(strip.state).coatIndex).toBe(0);
@@ -370,6 +370,7 @@ describe('trouble, pause and persons', () => {
 		for (const round of log.plan.shell.rounds) log.cup(round.massG).do('coat.finished');
 		log.do('shell.finished', { thicknessMm: 12, cornersFull: true, feetLevel: true });
 		log.do('trouble.reported', { trouble: 'no-cure', note: 'soft after two days' });
+		log.do('test.judged', { kind: 'test patch', result: 'good' });
 		log.do('trouble.mended', { how: 'stripped', wayBack: 'shellRelease' }, SUPERVISOR);
 		expect(pathOf(log)).toBe('shellRelease.waxing');
 	});

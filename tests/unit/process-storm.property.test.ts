@@ -11,6 +11,9 @@ import { handPlan } from '../fixtures/plan';
 const PEOPLE = ['ines', 'amir', 'okoro', 'lund'];
 const pick = <T>(options: readonly T[], seed: number): T => options[seed % options.length] as T;
 
+const range = (count: number) =>
+	Array.from({ length: count }, (_, i) => [`${i + 1}`, true] as const);
+
 /** Data for a type of event, right or wrong as the seed has it. */
 function dataFor(log: BenchLog, type: string, seed: number): object {
 	const { context } = log.state.snapshot;
@@ -46,9 +49,13 @@ function dataFor(log: BenchLog, type: string, seed: number): object {
 			tears: 1,
 			thinSpots: 0,
 			dimensions: [],
+			lookedAt: seed % 4 ? Object.fromEntries(range(context.troublesMet.length)) : {},
 			verdict: pick(['sound', 'needs repair', 'reject'], seed)
 		},
 		'mold.repaired': { done: 'x' },
+		'test.judged': { kind: 'test cup', result: pick(['good', 'good', 'bad'], seed) },
+		'mold.marked': { mark: 'x', sameSide: true, partingLine: pick(['uneven', 'plain'], seed) },
+		'sealer.dried': { dry: true },
 		'glove.waxed': { wholeBack: true, coats: pick([1, 2], seed) },
 		'frame.refitted': { tight: seed % 4 > 0 },
 		'glove.peeled': { whole: seed % 4 > 0 },
@@ -82,7 +89,9 @@ const SELDOM = [
 
 /** A log grown by chance: mostly acts the step takes, at all sorts of times, by all sorts of people. */
 function storm(seeds: readonly number[], detail: boolean): BenchLog {
-	const log = new BenchLog(handPlan({ detail, people: 1 + ((seeds[1] ?? 0) % 2) }));
+	const plan = handPlan({ detail, people: 1 + ((seeds[1] ?? 0) % 2) });
+	const release = { ...plan.release, sealerCoats: (seeds[2] ?? 0) % 3, sealerDryS: 2700 };
+	const log = new BenchLog({ ...plan, release });
 	if (seeds[0] !== undefined && seeds[0] % 2) log.toCoats();
 	for (const seed of seeds) {
 		const allowed = allowedTypes(log.state);
@@ -112,6 +121,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 	let lastTest: ProcessEvent | null = null;
 	let isFit = false;
 	let repairable = false;
+	let tested = true;
 
 	for (const { event } of log) {
 		const batch = plan.coats[0];
@@ -153,6 +163,12 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 				isFit = event.verdict === 'sound';
 				repairable = event.verdict === 'needs repair';
 				break;
+			case 'trouble.reported':
+				tested = !['bubbles', 'no-cure'].includes(event.trouble);
+				break;
+			case 'test.judged':
+				tested = event.result === 'good';
+				break;
 			case 'mold.repaired':
 				isFit = false;
 				repairable = false;
@@ -171,6 +187,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 				isFit ||= repairable && event.accepted;
 				break;
 			case 'trouble.mended':
+				if (!tested) faults.push('went on after foam or no cure without a good test');
 				if (event.wayBack === 'release') {
 					signedBefore = new Set();
 					finishedAt = null;
@@ -201,6 +218,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 			'job.paused',
 			'trouble.reported',
 			'trouble.mended',
+			'test.judged',
 			'job.abandoned',
 			'hold.signed',
 			'hold.sentBack',

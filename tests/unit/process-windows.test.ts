@@ -3,7 +3,7 @@ import { waitsKept } from '../../src/lib/core/process/as-built-waits';
 import { secondsBetween } from '../../src/lib/core/process/instant';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
-import { BenchLog, SUPERVISOR } from '../fixtures/bench-log';
+import { BenchLog, GOOD_CUP, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
 const MIN = 60;
@@ -128,7 +128,7 @@ describe('abrading that a supervisor ordered', () => {
 
 	test('is no longer ordered when the glove is stripped and begun anew', () => {
 		const log = orderedBuild().do('trouble.reported', { trouble: 'bubbles', note: 'foam' });
-		log.do('trouble.mended', { how: 'stripped', wayBack: 'release' });
+		log.do('test.judged', GOOD_CUP).do('trouble.mended', { how: 'stripped', wayBack: 'release' });
 		expect(contextOf(log.state).sentBack).toBeNull();
 	});
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { PHASE_IDS } from '../../src/lib/core/content/vocabulary';
+import { batchesLaid } from '../../src/lib/core/process/as-built-batches';
 import { eventSchema } from '../../src/lib/core/process/events';
 import { addSeconds, secondsBetween } from '../../src/lib/core/process/instant';
 import { contextOf, fold } from '../../src/lib/core/process/job';
@@ -24,6 +25,22 @@ describe('a rehearsed mold', () => {
 		expect(log.at(-1)?.event.type).toBe('mold.handedOver');
 		expect(contextOf(state).deviations).toEqual([]);
 		expect(Object.keys(contextOf(state).signatures)).toHaveLength(4);
+	});
+
+	it('prepares the next cup while one is laid, when there are two at work', () => {
+		const slow = handPlan({ detail: true, people: 2 });
+		const shop = { ...slow.inputs.shop, brushingGPerMin: 60 };
+		const forTwo = { ...slow, inputs: { ...slow.inputs, shop } };
+		const { log, state } = rehearseJob(forTwo, { until: 'end', startAt, crew });
+		expect(contextOf(state).deviations).toEqual([]);
+		const cups = batchesLaid(state).flatMap((section) => section.cups);
+		const ahead = cups.filter((cup, i) => {
+			const before = cups[i - 1]?.laidAt;
+			return cup.number > 1 && before && cup.mixedAt && cup.mixedAt < before;
+		});
+		expect(ahead.length).toBeGreaterThan(1);
+		for (const { workedS, workingS } of cups) expect(workedS).toBeLessThanOrEqual(workingS);
+		expect(log.some(({ event }) => event.type === 'cup.discarded')).toBe(false);
 	});
 
 	it('folds to the state it was left in', () => {

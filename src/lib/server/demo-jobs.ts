@@ -22,7 +22,7 @@ export function demoPlan(demo: Demo, mold: DemoMold, startAt: string): Plan {
 		shop: demo.shop,
 		pattern: { ...found.pattern, name: `${found.pattern.name}, mold ${mold.number}` },
 		materials: recommendedMaterials(demo, found),
-		people: 1,
+		people: mold.people ?? 1,
 		startAt
 	});
 }

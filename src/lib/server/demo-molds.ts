@@ -12,6 +12,8 @@ export interface DemoMold {
 	worker: string;
 	supervisor: string;
 	daysBefore: number;
+	/** At work on it; one when left out. */
+	people?: number;
 	until: RehearsalOptions['until'];
 	mishaps?: Mishap[];
 	/** The instant of the log that falls `offsetS` after the seeding: by default its last entry. */
@@ -140,12 +142,14 @@ export const DEMO_MOLDS: readonly DemoMold[] = [
 		worker: 'yusuf',
 		supervisor: 'tendai',
 		daysBefore: 2,
-		until: (c) => c.phase === 'shell' && c.cupsLaid === 1 && c.cup === null,
+		people: 2,
+		until: (c) => c.phase === 'shell' && c.cupsLaid === 1 && c.cupAhead !== null,
 		offsetS: -3 * MIN
 	},
 	{
 		pattern: 'demo-newel-cap',
 		number: 2,
+		people: 2,
 		worker: 'yusuf',
 		supervisor: 'marisol',
 		daysBefore: 6,

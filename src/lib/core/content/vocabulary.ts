@@ -25,6 +25,7 @@ export const STEP_SLUGS = [
 	'brief',
 	'room',
 	'pattern',
+	'seal',
 	'wax',
 	'film',
 	'frame',

@@ -16,7 +16,6 @@ import { PROCESS_VERSION, type Plan, type PlanWarning } from './plan';
 import { planSections } from './plan-sections';
 import { pourPlan } from './pour-plan';
 import { releasePlan, spreadG } from './release-plan';
-import { roomTime } from './room-time';
 import { warnOfRoom } from './room-warnings';
 import { warnOfSheetGaps } from './sheet-gaps';
 import { shellPlan } from './shell-plan';
@@ -65,14 +64,7 @@ export function composePlan(draft: Draft): Plan {
 		exposedAreaCm2: surface.exposedAreaCm2,
 		coatedAreaCm2: surface.coatedAreaCm2,
 		release,
-		sealerDryS: roomTime({
-			label: 'sealer dries',
-			sheet: materials.sealer?.dry,
-			fallback: 'filmDryS',
-			temperatureC,
-			spreadK: inputs.shop.roomSpreadK,
-			safe: 'later'
-		}).timeS,
+		sealerDryS: release.sealerDryS ?? 0,
 		coats,
 		gloveCureS: cures.gloveCure.testS,
 		shellRelease,

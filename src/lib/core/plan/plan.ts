@@ -17,9 +17,10 @@ import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './sche
 
 /**
  * Version of the process machine a job is started with; it goes on to its end under it. Since 2 an
- * abraded surface needs no print, and a mold is accepted only as its inspection found it.
+ * abraded surface needs no print, and a mold is accepted only as its inspection found it. Since 3 coats of
+ * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at.
  */
-export const PROCESS_VERSION = 2;
+export const PROCESS_VERSION = 3;
 
 const g = z.number().nonnegative();
 const s = z.number().nonnegative();
@@ -102,6 +103,8 @@ const shellRoundSchema = z.strictObject({
 	...batch,
 	/** Cloth or strand laid into this round. */
 	reinforcementG: g,
+	/** How many layers of a cloth or mat of known weight that is; loose strand is not counted. */
+	layers: z.number().int().positive().optional(),
 	/** After a round is laid, when the next no longer bonds without abrading. */
 	windowClosesS: s
 });
@@ -194,6 +197,9 @@ export const planSchema = z.strictObject({
 		needed: z.boolean(),
 		why: z.string(),
 		sealerG: g,
+		/** Absent from plans frozen before coats of sealer were logged. */
+		sealerCoats: z.number().int().nonnegative().optional(),
+		sealerDryS: s.optional(),
 		waxCoats: z.number().int().nonnegative(),
 		waxG: g,
 		waxHazeS: s,

@@ -55,6 +55,8 @@ export function releasePlan(
 ): Plan['release'] {
 	const { pattern, materials } = draft.inputs;
 	const { exposedAreaCm2 } = draft.surface;
+	const sealer = pattern.porosity === 'porous' ? materials.sealer : undefined;
+	const sealerCoats = sealer ? DEFAULTS.sealerCoats.value : 0;
 	const need = releaseNeed(pattern, first);
 	const isPorous = pattern.porosity !== 'dense';
 	const insideFrameCm2 = (2 * (frame.insideLengthMm + frame.insideWidthMm) * frame.heightMm) / 100;
@@ -67,11 +69,13 @@ export function releasePlan(
 		sealerG: spreadG(draft, {
 			path: 'release.sealerG',
 			label: 'Sealer on the pattern',
-			sheet: pattern.porosity === 'porous' ? materials.sealer : undefined,
+			sheet: sealer,
 			fallback: 'sealerSpread',
-			coats: DEFAULTS.sealerCoats.value,
+			coats: sealerCoats,
 			areaCm2: exposedAreaCm2
 		}),
+		sealerCoats,
+		sealerDryS: dryS(draft, 'release.sealerDryS', sealer, 'sealerDryS', sealerCoats),
 		waxCoats,
 		waxG: spreadG(draft, {
 			path: 'release.waxG',
@@ -127,16 +131,28 @@ function filmDryS(draft: Draft): number {
 	});
 }
 
+const DRYING = {
+	hazeS: { label: 'Haze of each coat of wax', short: 'wax hazes', fallback: 'hazeS' },
+	filmDryS: { label: 'Drying of each pass of film', short: 'film dries', fallback: 'filmDryS' },
+	sealerDryS: {
+		label: 'Drying of each coat of sealer',
+		short: 'sealer dries',
+		// A thin brushed coat without a stated time is given as long as a pass of film.
+		fallback: 'filmDryS'
+	}
+} as const;
+
 function dryS(
 	draft: Draft,
 	path: string,
 	sheet: Sheet | undefined,
-	fallback: 'hazeS' | 'filmDryS',
+	what: keyof typeof DRYING,
 	coats: number
 ): number {
 	if (coats === 0) return 0;
+	const { label, short, fallback } = DRYING[what];
 	const dry = roomTime({
-		label: fallback === 'hazeS' ? 'wax hazes' : 'film dries',
+		label: short,
 		sheet: sheet?.dry,
 		fallback,
 		temperatureC: draft.temperatureC,
@@ -144,7 +160,7 @@ function dryS(
 		safe: 'later'
 	});
 	return traced(draft, path, {
-		label: fallback === 'hazeS' ? 'Haze of each coat of wax' : 'Drying of each pass of film',
+		label,
 		value: dry.timeS,
 		unit: 's',
 		law: dry.law,

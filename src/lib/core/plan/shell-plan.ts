@@ -4,9 +4,10 @@ import { batchPlan } from './batch-plan';
 import { DEFAULTS } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { ShellRound } from './plan';
+import { layersOf, traceFiber } from './reinforcement-plan';
 import { roomTime } from './room-time';
 import { shellWay, type ShellWay } from './shell-thickness-plan';
-import { computed, fromSheet, traced, tradeLaw, type Draft } from './trace';
+import { computed, traced, type Draft } from './trace';
 import { wallLaw, wallVolumeMl } from './wall-volume';
 
 export interface ShellPlan {
@@ -22,13 +23,6 @@ const ROUNDS: Readonly<Record<ShellWay, { roundMm: number; fiberFraction: number
 	paste: { roundMm: 6, fiberFraction: 0.05 }
 };
 const LEAST_ROUNDS = 2;
-
-const fiberLaw = tradeLaw(
-	'shell-fiber',
-	'Cloth or strand in a round',
-	'm_fiber = f · V · ρ, 1 / ρ = f / ρ_fiber + (1 − f) / ρ_mix',
-	'30 % by weight in a hand laminate, 5 % in a paste, 3 % in plaster'
-);
 
 /** Rounds of the shell, each with its cups and its cloth. */
 export function shellPlan(
@@ -57,6 +51,12 @@ export function shellPlan(
 		const laidG = volumeMl * densityGPerMl;
 		shellG += laidG;
 		const reinforcementG = fiber * laidG;
+		const layers = layersOf(draft, {
+			path,
+			title,
+			reinforcementG,
+			areaCm2: (10 * volumeMl) / (shellMm / count)
+		});
 		if (reinforcement) traceFiber(draft, { path, title, volumeMl, fiber, reinforcementG });
 		const { paceS: pace, ...batch } = batchPlan(draft, {
 			path,
@@ -82,6 +82,7 @@ export function shellPlan(
 			title,
 			...batch,
 			reinforcementG,
+			...(layers === null ? {} : { layers }),
 			windowClosesS: windowS.timeS
 		};
 	});
@@ -126,24 +127,5 @@ function roundWindow(draft: Draft) {
 		temperatureC: draft.temperatureC,
 		spreadK: draft.inputs.shop.roomSpreadK,
 		safe: 'sooner'
-	});
-}
-
-function traceFiber(
-	draft: Draft,
-	given: { path: string; title: string; volumeMl: number; fiber: number; reinforcementG: number }
-): void {
-	const { shell, reinforcement } = draft.inputs.materials;
-	traced(draft, `${given.path}.reinforcementG`, {
-		label: `${given.title}: cloth or strand`,
-		value: given.reinforcementG,
-		unit: 'g',
-		law: fiberLaw,
-		inputs: [
-			computed('V', 'volume', given.volumeMl, 'mL'),
-			computed('f', 'fiber by weight (common practice, no source)', given.fiber, 'fraction'),
-			fromSheet('ρ_mix', 'density of the mix', shell.mixedDensityGPerMl, 'g/mL'),
-			fromSheet('ρ_fiber', 'density of the fiber', reinforcement?.mixedDensityGPerMl ?? 0, 'g/mL')
-		]
 	});
 }

@@ -50,7 +50,7 @@ export function workList(facts: WorkFacts): Task[] {
 
 function sealing({ release, sealerDryS, exposedAreaCm2 }: WorkFacts): Task[] {
 	if (release.sealerG === 0) return [];
-	return [1, 2].flatMap((coat) => [
+	return Array.from({ length: release.sealerCoats ?? 0 }, (_, i) => i + 1).flatMap((coat) => [
 		work(
 			'pattern',
 			`seal-${coat}`,

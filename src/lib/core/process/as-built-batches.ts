@@ -1,3 +1,4 @@
+import type { Coat, ShellRound } from '../plan/plan';
 import { batchAtWork, isLaying, type ProcessContext } from './context';
 import { cupDeviationFraction } from './cup-check';
 import type { EventOf, LoggedEvent } from './events';
@@ -38,6 +39,8 @@ export interface AsBuiltSection {
 	/** Planned thickness of a coat; a shell round has none of its own. */
 	thicknessMm: number | null;
 	toleranceFraction: number;
+	/** Layers of cloth or strand, planned and counted; null where the plan counts none. */
+	layers: { planned: number; laid: number | null } | null;
 	cups: AsBuiltCup[];
 	finishedAt: string | null;
 	shortReason: string | null;
@@ -90,6 +93,7 @@ function weigh(
 			laidG: 0,
 			thicknessMm: 'thicknessMm' in batch ? batch.thicknessMm : null,
 			toleranceFraction: batch.toleranceFraction,
+			layers: layersOf(batch),
 			cups: [],
 			finishedAt: null,
 			shortReason: null
@@ -119,6 +123,11 @@ function weigh(
 	};
 	if (open) section.cups.pop();
 	section.cups.push(cup);
+}
+
+function layersOf(batch: Coat | ShellRound): AsBuiltSection['layers'] {
+	const planned = 'layers' in batch ? (batch.layers ?? 0) : 0;
+	return planned > 0 ? { planned, laid: null } : null;
 }
 
 /** Neither laid nor set aside: the one in hand, then the one prepared meanwhile. */
@@ -157,6 +166,7 @@ function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
 		case 'coat.finished':
 			section.finishedAt = event.at;
 			section.shortReason = event.shortReason ?? null;
+			if (section.layers) section.layers.laid = event.layersLaid ?? null;
 			break;
 	}
 }

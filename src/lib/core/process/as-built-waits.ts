@@ -55,6 +55,12 @@ function endedBy(
 				};
 
 	switch (event.type) {
+		case 'sealer.dried':
+			return wait(
+				`Sealer, coat ${c.sealerCoats + 1}: dry`,
+				c.waitSinceAt,
+				plan.release.sealerDryS ?? 0
+			);
 		case 'wax.buffed':
 			return wait(`Wax, coat ${c.waxCoats + 1}: haze`, c.waitSinceAt, plan.release.waxHazeS);
 		case 'film.dried':

@@ -34,6 +34,8 @@ export interface AsBuiltTrouble extends Done {
 	title: string;
 	place: string;
 	note: string;
+	/** Test cups and patches, before work went on. */
+	tests: Array<{ at: string; by: string; kind: string; result: string; note: string }>;
 	mended: { at: string; by: string; how: string; wayBack: string } | null;
 }
 
@@ -141,9 +143,23 @@ function troublesOf(done: readonly LoggedEvent[]): AsBuiltTrouble[] {
 	for (const { seq, event } of done) {
 		if (event.type === 'trouble.reported') {
 			const { at, by, trouble: id, note, place = '' } = event;
-			found.push({ seq, at, by, id, title: TROUBLE_TITLES[id], place, note, mended: null });
+			found.push({
+				seq,
+				at,
+				by,
+				id,
+				title: TROUBLE_TITLES[id],
+				place,
+				note,
+				tests: [],
+				mended: null
+			});
 		}
 		const last = found.at(-1);
+		if (event.type === 'test.judged' && last) {
+			const { at, by, kind, result, note = '' } = event;
+			last.tests.push({ at, by, kind, result, note });
+		}
 		if (event.type === 'trouble.mended' && last) {
 			const { at, by, how, wayBack } = event;
 			last.mended = { at, by, how, wayBack };

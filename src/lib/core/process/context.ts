@@ -36,6 +36,20 @@ export interface CupAtWork {
 	mixedAt: string | null;
 }
 
+export interface TroubleMet {
+	id: TroubleId;
+	at: string;
+	by: string;
+	place: string;
+	note: string;
+}
+
+/** The trouble that stops the work. */
+export interface Trouble extends TroubleMet {
+	/** What the last test cup or patch showed; null before the first. */
+	test: 'good' | 'bad' | null;
+}
+
 /** What the machine remembers of the log. Only facts that a later rule or screen needs. */
 export interface ProcessContext {
 	plan: Plan;
@@ -50,6 +64,7 @@ export interface ProcessContext {
 	room: EventOf<'room.read'> | null;
 	/** Since when the present wait runs: the last coat of wax or film, the last coat laid. */
 	waitSinceAt: string | null;
+	sealerCoats: number;
 	waxCoats: number;
 	filmPasses: number;
 	/** The plan's coats and those added at the bench. */
@@ -73,6 +88,8 @@ export interface ProcessContext {
 	tackPassed: boolean;
 	/** The surface was abraded and wiped, so the window no longer counts. */
 	abraded: boolean;
+	/** The surface below the coat at work was found wet, though it had been abraded. */
+	isWet: boolean;
 	thinnestMm: number | null;
 	/** What the last inspection found, until the mold is worked on again. */
 	inspection: { verdict: EventOf<'mold.inspected'>['verdict']; isAccepted: boolean } | null;
@@ -80,7 +97,9 @@ export interface ProcessContext {
 	holdRequestedAt: string | null;
 	signatures: Partial<Record<HoldId, Signature>>;
 	sentBack: { hold: HoldId; to: PhaseId; reason: string; by: string; at: string } | null;
-	trouble: { id: TroubleId; at: string; by: string; place: string; note: string } | null;
+	trouble: Trouble | null;
+	/** Every trouble reported so far, with its place; those of a glove that was stripped are gone with it. */
+	troublesMet: TroubleMet[];
 	pausedFor: string | null;
 	deviations: Deviation[];
 	/** Why the job ended before handover. */
@@ -97,6 +116,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		briefingsRead: {},
 		room: null,
 		waitSinceAt: null,
+		sealerCoats: 0,
 		waxCoats: 0,
 		filmPasses: 0,
 		coats: plan.coats,
@@ -113,6 +133,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		belowClosesAt: null,
 		tackPassed: false,
 		abraded: false,
+		isWet: false,
 		thinnestMm: null,
 		inspection: null,
 		hold: null,
@@ -120,6 +141,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		signatures: {},
 		sentBack: null,
 		trouble: null,
+		troublesMet: [],
 		pausedFor: null,
 		deviations: [],
 		endReason: null

@@ -41,6 +41,8 @@ export const eventSchema = z.discriminatedUnion('type', [
 		extractionOn: z.boolean()
 	}),
 	event('brief.finished', { sdsRead: yes, ppeOut: yes, spillKitKnown: yes, trainingInDate: yes }),
+	event('sealer.applied', {}),
+	event('sealer.dried', { dry: yes }),
 	event('pattern.prepared', {
 		dry: yes,
 		sound: yes,
@@ -78,7 +80,12 @@ export const eventSchema = z.discriminatedUnion('type', [
 		/** "next" is the one prepared while another is laid; left out, it is the one in hand. */
 		cup: z.enum(['in hand', 'next']).optional()
 	}),
-	event('coat.finished', { shortReason: optionalText, photos }),
+	event('coat.finished', {
+		/** Layers of cloth or strand in a round of the shell, counted. */
+		layersLaid: z.number().int().min(0).max(99).optional(),
+		shortReason: optionalText,
+		photos
+	}),
 	event('coat.brushedBack', {}),
 	event('tack.tested', {
 		result: z.enum(['wet', 'almost tack-free', 'hard']),
@@ -109,7 +116,13 @@ export const eventSchema = z.discriminatedUnion('type', [
 	}),
 	event('shell.tested', { result: z.enum(['soft', 'hard']) }),
 	event('mold.opened', { boardOff: yes, wedgedEvenly: yes, note: optionalText }),
-	event('mold.marked', { mark: shortText, sameSide: yes }),
+	event('mold.marked', {
+		mark: shortText,
+		sameSide: yes,
+		partingLine: z.enum(['uneven', 'plain']).optional(),
+		/** The keys of a plain line: which, and where. */
+		keys: optionalText
+	}),
 	event('glove.peeled', { whole: z.boolean(), note: optionalText, photos }),
 	event('glove.washed', { filmGone: yes }),
 	event('mold.inspected', {
@@ -127,6 +140,8 @@ export const eventSchema = z.discriminatedUnion('type', [
 				})
 			)
 			.max(30),
+		/** Places of former trouble that were looked at, by their number. */
+		lookedAt: z.record(z.string().max(4), z.boolean()).optional(),
 		verdict: z.enum(['sound', 'needs repair', 'reject']),
 		note: optionalText,
 		photos
@@ -143,6 +158,13 @@ export const eventSchema = z.discriminatedUnion('type', [
 		trouble: z.enum(TROUBLE_IDS),
 		place: optionalText,
 		note: text,
+		photos
+	}),
+	/** A test away from the mold: does a cup foam, does a patch cure. */
+	event('test.judged', {
+		kind: z.enum(['test cup', 'test patch']),
+		result: z.enum(['good', 'bad']),
+		note: optionalText,
 		photos
 	}),
 	event('trouble.mended', {

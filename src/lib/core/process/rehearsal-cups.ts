@@ -1,4 +1,8 @@
+import type { Coat, ShellRound } from '../plan/plan';
 import { batchAtWork, coatAtWork, type ProcessContext } from './context';
+import { secondsBetween } from './instant';
+import { layersPlanned } from './layers';
+import { cupAfter } from './next-cup';
 import { act, waiting, wobble, type RehearsedAct } from './rehearsal-act';
 
 /** Largest deviation of a careful hand at the scale, as a part of the mass. */
@@ -9,6 +13,12 @@ const IN_TIME_FRACTION = 0.7;
 function rounded(massG: number, stepG: number): number {
 	return Number((Math.round(massG / stepG) * stepG).toFixed(3));
 }
+
+/** No cup is laid sooner. */
+const LEAST_LAYING_S = 20;
+/** Weighing the next cup while this one is laid, and by which part of that it is mixed. */
+const NEXT_WEIGHED_S = 60;
+const NEXT_MIXED_FRACTION = 0.8;
 
 /** What a careful hand weighs into the next cup; `factors` pours more or less of a part, by name. */
 export function weighing(
@@ -36,17 +46,44 @@ export function cupActs(context: ProcessContext): RehearsedAct[] {
 	const batch = batchAtWork(context);
 	const { cup } = context;
 	if (!batch) return [];
-	if (cup?.mixedAt) {
-		const massG = Object.values(cup.massesG).reduce((sum, part) => sum + part, 0);
-		const { brushingGPerMin, pastingGPerMin } = context.plan.inputs.shop;
-		const paceGPerMin = context.phase === 'shell' ? pastingGPerMin : brushingGPerMin;
-		const layS = Math.min((massG / paceGPerMin) * 60, IN_TIME_FRACTION * batch.workingS);
-		return [act({ type: 'cup.applied' }, Math.round(Math.max(20, layS)))];
-	}
+	if (cup?.mixedAt) return layingActs(context, batch, cup.mixedAt);
 	if (cup) return [act({ type: 'cup.mixed' }, batch.mixS)];
-	return context.cupsLaid >= batch.cups.length
-		? [act({ type: 'coat.finished' }, 40)]
-		: [weighing(context)];
+	if (context.cupsLaid < batch.cups.length) return [weighing(context)];
+	const layers = layersPlanned(context);
+	return [act({ type: 'coat.finished', ...(layers > 0 ? { layersLaid: layers } : {}) }, 40)];
+}
+
+/** A cup is laid; where there are two at work, the next one is weighed and mixed meanwhile. */
+function layingActs(
+	context: ProcessContext,
+	batch: Coat | ShellRound,
+	mixedAt: string
+): RehearsedAct[] {
+	const { plan, cup, cupAhead, cupsLaid, laidAt, lastAt, phase } = context;
+	const massG = Object.values(cup?.massesG ?? {}).reduce((sum, part) => sum + part, 0);
+	const { brushingGPerMin, pastingGPerMin } = plan.inputs.shop;
+	const paceGPerMin = phase === 'shell' ? pastingGPerMin : brushingGPerMin;
+	const layS = Math.max(
+		LEAST_LAYING_S,
+		Math.min((massG / paceGPerMin) * 60, IN_TIME_FRACTION * batch.workingS)
+	);
+	// A cup prepared meanwhile waits till the one before it is on.
+	const begunAt = laidAt !== null && laidAt > mixedAt ? laidAt : mixedAt;
+	const spentS = secondsBetween(begunAt, lastAt);
+	const leftS = Math.round(Math.max(LEAST_LAYING_S, layS - spentS));
+	const laid = act({ type: 'cup.applied' }, leftS);
+
+	const hasNext = plan.people >= 2 && cupAfter(context) !== null;
+	if (hasNext && cupAhead === null && NEXT_WEIGHED_S + LEAST_LAYING_S <= layS) {
+		const next = weighing({ ...context, cupsLaid: cupsLaid + 1 });
+		return [{ ...next, tookS: NEXT_WEIGHED_S }, laid];
+	}
+	// A small cup is on before the next one can be mixed: that one then follows, weighed.
+	if (cupAhead?.mixedAt === null && NEXT_WEIGHED_S + batch.mixS <= layS) {
+		const untilS = Math.round(NEXT_MIXED_FRACTION * layS - spentS);
+		return [act({ type: 'cup.mixed' }, Math.max(batch.mixS, untilS)), laid];
+	}
+	return [laid];
 }
 
 /** Acts of the coating phases, likeliest first: brush back, test, then the next cup, then the gauge. */

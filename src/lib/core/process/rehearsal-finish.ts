@@ -1,4 +1,5 @@
 import type { ProcessContext } from './context';
+import { placesToLookAt } from './places-to-look-at';
 import { act, waiting, type RehearsedAct } from './rehearsal-act';
 
 /** Acts from the cured glove to the closed shell, likeliest first. */
@@ -36,11 +37,20 @@ export function shellFinished({ plan }: ProcessContext): RehearsedAct {
 export function finishingActs(context: ProcessContext): RehearsedAct[] {
 	const { plan, waitSinceAt } = context;
 	const { surface, glove, inputs, pour } = plan;
+	const looked = placesToLookAt(context).map(({ key }) => [key, true] as const);
 	const shrink = 1 - (inputs.materials.build.linearShrinkagePct ?? 0) / 100;
 	const measured = (plannedMm: number) => Number((plannedMm * shrink).toFixed(1));
 	return [
 		act({ type: 'mold.opened', boardOff: true, wedgedEvenly: true }, 1800),
-		act({ type: 'mold.marked', mark: 'Notch and arrow, north side', sameSide: true }, 300),
+		act(
+			{
+				type: 'mold.marked',
+				mark: 'Notch and arrow, north side',
+				sameSide: true,
+				partingLine: 'uneven'
+			},
+			300
+		),
 		act({ type: 'glove.peeled', whole: true }, 1200),
 		act({ type: 'glove.washed', filmGone: true }, 900),
 		act(
@@ -55,6 +65,7 @@ export function finishingActs(context: ProcessContext): RehearsedAct[] {
 					{ name: 'Length', plannedMm: surface.lengthMm, measuredMm: measured(surface.lengthMm) },
 					{ name: 'Width', plannedMm: surface.widthMm, measuredMm: measured(surface.widthMm) }
 				],
+				...(looked.length > 0 ? { lookedAt: Object.fromEntries(looked) } : {}),
 				verdict: 'sound',
 				note: 'Two pinhead bubbles in the flange, none on the face.'
 			},

@@ -1,4 +1,5 @@
 import type { ProcessContext } from './context';
+import { sealerCoatsOf } from './sealing';
 import { act, bySupervisor, waiting, type RehearsedAct } from './rehearsal-act';
 
 /** How old a reading of the room may grow before a careful crew takes it again. */
@@ -45,7 +46,7 @@ export function briefActs(
 
 /** Acts on the pattern, its release and its frame, likeliest first. */
 export function preparingActs(context: ProcessContext): RehearsedAct[] {
-	const { plan, waitSinceAt } = context;
+	const { plan, waitSinceAt, sealerCoats } = context;
 	return [
 		act(
 			{
@@ -59,8 +60,14 @@ export function preparingActs(context: ProcessContext): RehearsedAct[] {
 			},
 			2700
 		),
+		waiting(
+			act({ type: 'sealer.dried', dry: true }, 120),
+			waitSinceAt,
+			plan.release.sealerDryS ?? 0
+		),
 		waiting(act({ type: 'wax.buffed' }, 300), waitSinceAt, plan.release.waxHazeS),
 		waiting(act({ type: 'film.dried', unbroken: true }, 120), waitSinceAt, plan.release.filmDryS),
+		...(sealerCoats < sealerCoatsOf(context) ? [act({ type: 'sealer.applied' }, 900)] : []),
 		act({ type: 'wax.applied' }, 420),
 		act({ type: 'film.applied' }, 300),
 		act(

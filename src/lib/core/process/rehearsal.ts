@@ -8,6 +8,7 @@ import { advance, contextOf, openJob, type JobState } from './job';
 import { act, bySupervisor, type RehearsedAct } from './rehearsal-act';
 import { coatingActs, cupActs } from './rehearsal-cups';
 import { finishingActs, shellFinished, shellingActs } from './rehearsal-finish';
+import { TROUBLES } from './troubles';
 import { briefActs, holdActs, preparingActs, roomIfDue } from './rehearsal-prepare';
 
 /** Person ids. The supervisor never works at the bench, so may sign. */
@@ -41,6 +42,11 @@ const MOST_EVENTS = 5000;
 
 function carefulActs(c: ProcessContext, { crew, content = {} }: RehearsalOptions): RehearsedAct[] {
 	if (c.trouble) {
+		const { id, test } = c.trouble;
+		if (TROUBLES[id].needsTest && test !== 'good') {
+			const kind = id === 'no-cure' ? 'test patch' : 'test cup';
+			return [act({ type: 'test.judged', kind, result: 'good' }, 3600)];
+		}
 		const how = 'Found the cause, mended the place and checked it.';
 		const mend = act({ type: 'trouble.mended', how, wayBack: 'resume' }, 1200);
 		return [mend, bySupervisor(mend)];

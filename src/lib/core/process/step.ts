@@ -46,6 +46,12 @@ export interface Act {
 	fixed: Record<string, unknown>;
 }
 
+/** Who looks, and when. */
+export interface Viewer {
+	by: string;
+	at: string;
+}
+
 /** A window: wait until it opens, act before it closes. */
 export interface Window {
 	label: string;

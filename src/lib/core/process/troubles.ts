@@ -9,6 +9,8 @@ export interface TroubleRule {
 	waysBack: readonly WayBack[];
 	/** Work goes on only when somebody else than the person at work says so. */
 	needsAnother: boolean;
+	/** A test cup or patch that turned out well comes before any way back. */
+	needsTest: boolean;
 }
 
 const COATING: readonly PhaseId[] = ['detail', 'build'];
@@ -19,47 +21,74 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	'off-ratio': {
 		phases: [...MIXING, 'pour'],
 		waysBack: ['redo coat', 'resume', 'shellRelease', 'release'],
-		needsAnother: false
+		needsAnother: false,
+		needsTest: false
 	},
 	'pot-life-overrun': {
 		phases: [...MIXING, 'pour'],
 		waysBack: ['resume', 'redo coat', 'shellRelease'],
-		needsAnother: false
+		needsAnother: false,
+		needsTest: false
 	},
-	'recoat-too-early': { phases: COATING, waysBack: ['resume'], needsAnother: false },
-	'recoat-missed': { phases: COATING, waysBack: ['resume'], needsAnother: false },
+	'recoat-too-early': {
+		phases: COATING,
+		waysBack: ['resume'],
+		needsAnother: false,
+		needsTest: false
+	},
+	'recoat-missed': { phases: MIXING, waysBack: ['resume'], needsAnother: false, needsTest: false },
 	bubbles: {
 		phases: [...COATING, 'gloveCure', 'shell', 'peel', 'wash', 'inspect', 'pour'],
 		waysBack: ['resume', 'redo coat', 'release'],
-		needsAnother: false
+		needsAnother: false,
+		needsTest: true
 	},
 	voids: {
 		phases: [...COATING, 'peel', 'wash', 'inspect', 'pour'],
 		waysBack: ['resume', 'redo coat'],
-		needsAnother: false
+		needsAnother: false,
+		needsTest: false
 	},
 	'no-cure': {
 		phases: [...COATING, 'gloveCure', 'shell', 'shellCure', 'peel', 'wash', 'inspect', 'pour'],
 		waysBack: ['resume', 'redo coat', 'shellRelease', 'release'],
-		needsAnother: true
+		needsAnother: true,
+		needsTest: true
 	},
-	'shell-locked': { phases: ['open'], waysBack: ['resume'], needsAnother: false },
+	'shell-locked': { phases: ['open'], waysBack: ['resume'], needsAnother: false, needsTest: false },
 	'glove-torn': {
 		phases: ['trim', 'open', 'mark', 'peel', 'wash', 'inspect', 'pour'],
 		waysBack: ['resume'],
-		needsAnother: false
+		needsAnother: false,
+		needsTest: false
 	},
 	'waste-smoke': {
 		phases: [...MIXING, 'gloveCure', 'shellCure', 'pour'],
 		waysBack: ['resume'],
-		needsAnother: false
+		needsAnother: false,
+		needsTest: false
 	},
-	'film-beaded': { phases: ['release'], waysBack: ['resume', 'release'], needsAnother: false },
-	'frame-leak': { phases: [...MIXING, 'pour'], waysBack: ['resume'], needsAnother: false },
-	sag: { phases: MIXING, waysBack: ['resume', 'redo coat', 'shellRelease'], needsAnother: false },
-	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false },
-	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true },
-	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true }
+	'film-beaded': {
+		phases: ['release'],
+		waysBack: ['resume', 'release'],
+		needsAnother: false,
+		needsTest: false
+	},
+	'frame-leak': {
+		phases: [...MIXING, 'pour'],
+		waysBack: ['resume'],
+		needsAnother: false,
+		needsTest: false
+	},
+	sag: {
+		phases: MIXING,
+		waysBack: ['resume', 'redo coat', 'shellRelease'],
+		needsAnother: false,
+		needsTest: false
+	},
+	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false, needsTest: false },
+	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
+	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false }
 };
 
 /** Troubles that can be reported in a phase, in the order of the vocabulary. */

@@ -20,6 +20,8 @@ export function windowAt(path: string, c: ProcessContext): Window | null {
 			: { label, sinceAt, opensAt: addSeconds(sinceAt, opensS), closesAt, after };
 
 	switch (path) {
+		case 'sealing.drying':
+			return since('Sealer dries', c.waitSinceAt, c.plan.release.sealerDryS ?? 0, null, '');
 		case 'release.hazing':
 			return since('Wax hazes', c.waitSinceAt, c.plan.release.waxHazeS, null, '');
 		case 'release.drying':

@@ -1,7 +1,7 @@
 import type { ActField } from '$lib/core/process/step';
 
 /** Acts whose optional words are what the reader wants: nothing of them is folded away. */
-const WHOLE = ['trouble.reported', 'hold.requested', 'job.takenOver'];
+const WHOLE = ['mold.marked', 'trouble.reported', 'hold.requested', 'job.takenOver'];
 
 interface FoldedFields {
 	shown: ActField[];

@@ -15,7 +15,7 @@ const SIDE: readonly EventType[] = [
 /** What is done for the next cup while one is laid. */
 const NEXT_CUP: readonly EventType[] = ['cup.weighed', 'cup.mixed'];
 /** What is worth a person's touch beside the main act, in this order. */
-const SHOWN_BLOCKED: readonly EventType[] = ['cup.mixed', 'brief.finished'];
+const SHOWN_BLOCKED: readonly EventType[] = ['cup.mixed', 'brief.finished', 'trouble.mended'];
 
 export interface MainAct {
 	/** What to put in the middle of the screen; null when nothing can be done by this person now. */

@@ -12,6 +12,12 @@ export interface JobFinish {
 	handedOver: EventOf<'mold.handedOver'> | null;
 }
 
+/** The mark, and the keys of a plain parting line. */
+function markOf(marked: EventOf<'mold.marked'> | undefined): string | null {
+	if (!marked) return null;
+	return marked.keys ? `${marked.mark}, with keys: ${marked.keys}` : marked.mark;
+}
+
 /** Inspection, first pour and handover from the entries that count. */
 export function finishOfJob(state: JobState): JobFinish {
 	const all = <T extends EventType>(type: T): EventOf<T>[] =>
@@ -19,7 +25,7 @@ export function finishOfJob(state: JobState): JobFinish {
 	const released = all('part.released');
 	const pours = all('part.poured');
 	return {
-		mark: all('mold.marked').at(-1)?.mark ?? null,
+		mark: markOf(all('mold.marked').at(-1)),
 		inspections: all('mold.inspected'),
 		shells: all('shell.finished'),
 		pours: pours.map((pour, i) => {

@@ -1,6 +1,7 @@
 import { coatAtWork, type ProcessContext } from '../context';
 import type { EventOf, ProcessEvent } from '../events';
 import { addSeconds, secondsBetween } from '../instant';
+import { layersPlanned, layersShortOf } from '../layers';
 import { deviation } from './deviations';
 import type { Change } from './work';
 
@@ -15,6 +16,7 @@ export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Ch
 		windowClosesAt: coat ? addSeconds(c.laidAt ?? e.at, coat.windowClosesS) : null,
 		tackPassed: false,
 		abraded: false,
+		isWet: false,
 		...(e.shortReason
 			? { deviations: deviation(c, e, `${coat?.title ?? 'Coat'} stayed short: ${e.shortReason}`) }
 			: {})
@@ -33,6 +35,7 @@ export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change 
 	return {
 		// A hard last coat may be measured; a coat added to it needs a print, or abrading.
 		tackPassed: e.result === 'almost tack-free',
+		isWet: false,
 		...(early
 			? {
 					deviations: deviation(
@@ -58,6 +61,10 @@ export function nextCoat(c: ProcessContext): Change {
 
 export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Change {
 	const round = c.rounds[c.roundIndex];
+	const short =
+		layersShortOf(c, e) > 0
+			? `has ${e.layersLaid ?? 0} of ${layersPlanned(c)} layers of reinforcement`
+			: 'stayed short';
 	return {
 		roundIndex: c.roundIndex + 1,
 		laidG: 0,
@@ -65,7 +72,7 @@ export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Chang
 		cup: null,
 		cupAhead: null,
 		...(e.shortReason
-			? { deviations: deviation(c, e, `${round?.title ?? 'Shell'} stayed short: ${e.shortReason}`) }
+			? { deviations: deviation(c, e, `${round?.title ?? 'Shell'} ${short}: ${e.shortReason}`) }
 			: {})
 	};
 }

@@ -1,4 +1,4 @@
-import type { ProcessContext } from '../context';
+import { isSince, type ProcessContext } from '../context';
 import type { EventOf, ProcessEvent } from '../events';
 import { deviation } from './deviations';
 import type { Change } from './work';
@@ -47,5 +47,10 @@ export function abradedAsOrdered(c: ProcessContext, e: EventOf<'surface.abraded'
 			at: order.at,
 			note: order.reason
 		};
-	return { cup: null, cupAhead: null, abraded: true, deviations: made };
+	return { cup: null, cupAhead: null, abraded: true, isWet: false, deviations: made };
+}
+
+/** Wet below: nothing goes on it till it is tested again, also where it was abraded and accepted. */
+export function foundWet(c: ProcessContext): Change {
+	return { tackPassed: false, isWet: c.abraded && isSince(c, 3) };
 }

@@ -1,7 +1,8 @@
 import { PHASE_IDS, type PhaseId } from '../../content/vocabulary';
-import type { ProcessContext } from '../context';
+import { isSince, type ProcessContext } from '../context';
 import type { EventOf, HoldId } from '../events';
 import { HOLDS } from '../holds';
+import { secondsBetween } from '../instant';
 import { PHASE_TITLES } from '../titles';
 import { redone } from './deviations';
 import { oneMoreCoat, oneMoreRound } from './more-coats';
@@ -21,6 +22,7 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 		hold: null,
 		holdRequestedAt: null,
 		waitSinceAt: null,
+		isWet: false,
 		trouble: null,
 		inspection: null,
 		signatures: Object.fromEntries(kept)
@@ -53,7 +55,8 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 		belowClosesAt: null,
 		tackPassed: false,
 		abraded: false,
-		thinnestMm: null
+		thinnestMm: null,
+		troublesMet: []
 	};
 }
 
@@ -110,12 +113,30 @@ export function sentBack(c: ProcessContext, e: EventOf<'hold.sentBack'>): Change
 }
 
 export function troubleReported(c: ProcessContext, e: EventOf<'trouble.reported'>): Change {
+	const met = { id: e.trouble, at: e.at, by: e.by, place: e.place ?? '', note: e.note };
 	return {
 		lastAt: e.at,
 		// A trouble ends a pause: when it is mended, somebody is at work.
 		pausedFor: null,
-		trouble: { id: e.trouble, at: e.at, by: e.by, place: e.place ?? '', note: e.note },
+		trouble: { ...met, test: null },
+		troublesMet: [...c.troublesMet, met],
 		// A coat that dragged has not passed, whatever the fingertip said.
-		...(e.trouble === 'recoat-too-early' ? { tackPassed: false } : {})
+		...(e.trouble === 'recoat-too-early' ? { tackPassed: false } : {}),
+		...(e.trouble === 'recoat-missed' && isSince(c, 3) ? shutWindow(c, e.at) : {})
 	};
+}
+
+/** Found hard before the sheet's clock said so: the window is shut from then on. */
+function shutWindow(c: ProcessContext, at: string): Change {
+	if (c.windowClosesAt === null) return {};
+	const isLater = secondsBetween(at, c.windowClosesAt) > 0;
+	return {
+		tackPassed: false,
+		abraded: false,
+		...(isLater ? { windowClosesAt: at } : {})
+	};
+}
+
+export function tested(c: ProcessContext, e: EventOf<'test.judged'>): Change {
+	return { lastAt: e.at, trouble: c.trouble && { ...c.trouble, test: e.result } };
 }

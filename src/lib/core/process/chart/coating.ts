@@ -1,5 +1,7 @@
-import { base, bench, found } from './base';
+import { base } from './base';
+import { found } from './finding';
 import { abrade, decide, discarded, laying, mixed, testBelow, weighed } from './mixing';
+import { bench } from './obey';
 
 /** A fingertip test of the coat just laid. */
 const testCoat = [

@@ -1,4 +1,5 @@
-import { base, bench } from './base';
+import { base } from './base';
+import { bench } from './obey';
 
 export const open = base.createStateConfig({
 	id: 'open',
@@ -9,7 +10,7 @@ export const open = base.createStateConfig({
 export const mark = base.createStateConfig({
 	id: 'mark',
 	entry: { type: 'enter', params: { phase: 'mark' } },
-	on: { 'mold.marked': { guard: bench(), target: '#peel', actions: 'work' } }
+	on: { 'mold.marked': { guard: bench('keysNamed'), target: '#peel', actions: 'work' } }
 });
 
 export const peel = base.createStateConfig({
@@ -29,7 +30,7 @@ export const inspect = base.createStateConfig({
 	entry: { type: 'enter', params: { phase: 'inspect' } },
 	on: {
 		'mold.inspected': {
-			guard: bench(),
+			guard: bench('placesLookedAt'),
 			target: '#moldAccepted',
 			actions: ['work', 'noteInspection']
 		}

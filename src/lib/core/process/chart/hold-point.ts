@@ -1,6 +1,7 @@
 import type { HoldId } from '../events';
 import { HOLDS } from '../holds';
-import { SUPERVISOR, base, bench, obeys } from './base';
+import { base } from './base';
+import { SUPERVISOR, bench, obeys } from './obey';
 
 /** Where work goes when a phase is begun again. Extra coats and rounds start on an abraded surface. */
 export const ENTRY = {

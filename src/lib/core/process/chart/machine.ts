@@ -1,10 +1,11 @@
 import { firstContext } from '../context';
 import type { RuleName } from '../rules';
 import { PHASES_BACK } from '../troubles';
-import { base, obeys } from './base';
+import { base } from './base';
 import { coating, thickness } from './coating';
 import * as finishing from './finishing';
 import { ENTRY, holdPoint } from './hold-point';
+import { obeys } from './obey';
 import * as preparing from './preparing';
 import * as shelling from './shelling';
 
@@ -21,7 +22,12 @@ const report = {
 	actions: 'reportTrouble'
 } as const;
 const takeOver = { guard: obeys('afterLast', 'notInHand'), actions: 'takeOver' } as const;
-const MEND: RuleName[] = ['afterLast', 'troubleMendedByAnother', 'troubleMayReturnTo'];
+const MEND: RuleName[] = [
+	'afterLast',
+	'troubleMendedByAnother',
+	'testedGood',
+	'troubleMayReturnTo'
+];
 
 /**
  * One mold from briefing to handover. Pure: no actors, no delays, no actions but `assign`. A wait is
@@ -36,6 +42,7 @@ export const processMachine = base.createMachine({
 			initial: 'brief',
 			states: {
 				brief: preparing.brief,
+				sealing: preparing.sealing,
 				pattern: preparing.pattern,
 				release: preparing.release,
 				frame: preparing.frame,
@@ -86,6 +93,7 @@ export const processMachine = base.createMachine({
 				...readings,
 				'job.takenOver': takeOver,
 				'job.abandoned': abandon,
+				'test.judged': { guard: obeys('afterLast', 'briefed', 'testAsked'), actions: 'noteTest' },
 				'trouble.mended': [
 					{
 						guard: { type: 'obeysAndGoesTo', params: { rules: MEND, to: 'resume' } },

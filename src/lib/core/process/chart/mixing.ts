@@ -1,6 +1,7 @@
 import type { PhaseId } from '../../content/vocabulary';
 import type { RuleName } from '../rules';
-import { BENCH, SUPERVISOR, bench, found, obeys } from './base';
+import { found } from './finding';
+import { BENCH, SUPERVISOR, bench, obeys } from './obey';
 
 /** Mixing a cup: the same for coats of the glove and rounds of the shell. */
 export const weighed = {
@@ -68,7 +69,7 @@ export const laying = {
 
 /** The surface below a coat that is about to go on is tested again, or found shut. */
 export const testBelow = [
-	{ guard: found('wet', 'coat below'), actions: ['work', 'noteWet'] },
+	{ guard: found('wet', 'coat below'), actions: ['work', 'noteWetBelow'] },
 	{ guard: found('open', 'coat below'), actions: ['work', 'noteTack'] },
 	{ guard: found('closed', 'coat below'), target: 'missed', actions: ['work', 'noteMissed'] }
 ] as const;

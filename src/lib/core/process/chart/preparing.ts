@@ -1,4 +1,5 @@
-import { base, bench } from './base';
+import { base } from './base';
+import { bench } from './obey';
 
 export const brief = base.createStateConfig({
 	id: 'brief',
@@ -6,16 +7,54 @@ export const brief = base.createStateConfig({
 	on: {
 		'brief.finished': {
 			guard: bench('briefed', 'roomFits'),
-			target: '#pattern',
+			target: '#sealing',
 			actions: 'work'
 		}
 	}
 });
 
+/** A porous pattern is sealed, coat by coat, each dried; a dense one passes through. */
+export const sealing = base.createStateConfig({
+	id: 'sealing',
+	entry: { type: 'enter', params: { phase: 'pattern' } },
+	initial: 'choosing',
+	states: {
+		choosing: {
+			always: [{ guard: 'sealed', target: '#pattern' }, { target: 'brushing' }]
+		},
+		brushing: {
+			on: {
+				'sealer.applied': {
+					guard: bench('briefed', 'takesSealer'),
+					target: 'drying',
+					actions: ['work', 'startWait']
+				}
+			}
+		},
+		drying: {
+			on: {
+				'sealer.dried': {
+					guard: bench('sealerDry'),
+					target: 'choosing',
+					actions: ['work', 'countSealer']
+				}
+			}
+		}
+	}
+});
+
+/** Looked over and fixed. Where the sealer still drinks, another coat goes on. */
 export const pattern = base.createStateConfig({
 	id: 'pattern',
 	entry: { type: 'enter', params: { phase: 'pattern' } },
-	on: { 'pattern.prepared': { guard: bench(), target: '#release', actions: 'work' } }
+	on: {
+		'pattern.prepared': { guard: bench(), target: '#release', actions: 'work' },
+		'sealer.applied': {
+			guard: bench('briefed', 'takesSealer'),
+			target: '#sealing.drying',
+			actions: ['work', 'startWait']
+		}
+	}
 });
 
 /** Wax, each coat hazed then buffed; then film, each pass dried. Passed through when the pair needs none. */

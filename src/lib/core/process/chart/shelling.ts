@@ -1,5 +1,6 @@
-import { base, bench } from './base';
+import { base } from './base';
 import { abrade, decide, discarded, laying, mixed, weighed } from './mixing';
+import { bench } from './obey';
 
 export const gloveCure = base.createStateConfig({
 	id: 'gloveCure',
@@ -59,7 +60,10 @@ export const shell = base.createStateConfig({
 			always: { guard: 'lastRoundDone', target: 'finishing' },
 			on: {
 				'cup.weighed': { ...weighed, target: 'weighed' },
-				'coat.finished': { guard: bench('enoughLaid'), actions: ['work', 'nextRound'] },
+				'coat.finished': {
+					guard: bench('enoughLaid', 'layersCounted'),
+					actions: ['work', 'nextRound']
+				},
 				'surface.abraded': abrade('shell', 'windowShut')
 			}
 		},

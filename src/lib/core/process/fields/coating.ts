@@ -1,14 +1,28 @@
 import { batchAtWork, isOpenOrder, type ProcessContext } from '../context';
-import { LAID_FRACTION } from '../rules';
-import { choice, confirm, longText, text, type FieldMakers } from './field';
+import { LAID_FRACTION } from '../rules/laid';
+import { layersPlanned } from '../layers';
+import type { ActField } from '../step';
+import { choice, confirm, longText, number, text, type FieldMakers } from './field';
 
 function isShort(c: ProcessContext): boolean {
 	return c.laidG < LAID_FRACTION * (batchAtWork(c)?.massG ?? 0);
 }
 
+function layerFields(c: ProcessContext): ActField[] {
+	const planned = layersPlanned(c);
+	if (planned === 0) return [];
+	return [
+		{
+			...number('layersLaid', 'Layers of reinforcement in this round, counted', '', 0, 99),
+			hint: `planned ${planned}`
+		}
+	];
+}
+
 /** Coats and rounds, their tests and the gauge. */
 export const COATING: FieldMakers = {
 	'coat.finished': (c) => [
+		...layerFields(c),
 		longText('shortReason', 'If less went on than planned: why', isShort(c))
 	],
 	'tack.tested': () => [

@@ -1,3 +1,4 @@
+import { placesToLookAt } from '../places-to-look-at';
 import { choice, confirm, longText, note, number, text, type FieldMakers } from './field';
 
 /** From opening to the handover. */
@@ -9,7 +10,17 @@ export const FINISHING: FieldMakers = {
 	],
 	'mold.marked': () => [
 		text('mark', 'The mark', true, 'for example an arrow and "N" on the north side'),
-		confirm('sameSide', 'Same side marked on glove and on shell')
+		confirm('sameSide', 'Same side marked on glove and on shell'),
+		choice('partingLine', 'The parting line between glove and shell', [
+			['uneven', 'Uneven: it keys the two by itself'],
+			['plain', 'Plain: keys are drilled or added']
+		]),
+		text(
+			'keys',
+			'Plain line: which keys, and where',
+			false,
+			'for example two holes drilled through flange and shell, north and east'
+		)
 	],
 	'glove.peeled': () => [
 		choice('whole', 'The glove came off', [
@@ -19,7 +30,10 @@ export const FINISHING: FieldMakers = {
 		note
 	],
 	'glove.washed': () => [confirm('filmGone', 'All film is washed off, glove is dry')],
-	'mold.inspected': () => [
+	'mold.inspected': (c) => [
+		...placesToLookAt(c).map(({ key, text: where }) =>
+			confirm(`lookedAt.${key}`, `Looked at: ${where}`)
+		),
 		number('voids', 'Voids', '', 0, 1000),
 		number('bubbles', 'Bubbles', '', 0, 1000),
 		number('tears', 'Tears', '', 0, 1000),

@@ -1,3 +1,4 @@
+import type { ProcessContext } from '../context';
 import { PHASE_TITLES, TROUBLE_TITLES } from '../titles';
 import { troublesIn, waysBackFrom, type WayBack } from '../troubles';
 import { choice, longText, note, text, type FieldMakers } from './field';
@@ -7,7 +8,8 @@ const WAYS: Record<'resume' | 'redo coat', string> = {
 	'redo coat': 'Lay this coat or round again'
 };
 
-function wayBackLabel(way: WayBack): string {
+function wayBackLabel(way: WayBack, { trouble }: ProcessContext): string {
+	if (trouble?.id === 'recoat-missed') return 'Go on: abrade, wipe, dry, then the next one';
 	return way === 'resume' || way === 'redo coat' ? WAYS[way] : `Back to: ${PHASE_TITLES[way]}`;
 }
 
@@ -22,12 +24,23 @@ export const INTERRUPTING: FieldMakers = {
 		text('place', 'Where on the mold', false),
 		longText('note', 'What you see', true)
 	],
+	'test.judged': () => [
+		choice('kind', 'What was made, away from the mold', [
+			['test cup', 'Test cup: a small mixed cup, watched for foam'],
+			['test patch', 'Test patch: left for its full cure time']
+		]),
+		choice('result', 'What it shows', [
+			['good', 'Good: no foam, cures as it should'],
+			['bad', 'Bad: foams, or stays soft or sticky']
+		]),
+		note
+	],
 	'trouble.mended': (c) => [
 		longText('how', 'What was done', true),
 		choice(
 			'wayBack',
 			'How work goes on',
-			waysBackFrom(c).map((way): [string, string] => [way, wayBackLabel(way)])
+			waysBackFrom(c).map((way): [string, string] => [way, wayBackLabel(way, c)])
 		)
 	],
 	'job.paused': () => [longText('reason', 'Why', true)],

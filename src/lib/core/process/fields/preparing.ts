@@ -14,6 +14,7 @@ export const PREPARING: FieldMakers = {
 		confirm('spillKitKnown', 'I know where spill kit, eyewash and first aid are'),
 		confirm('trainingInDate', 'My training for these materials is in date')
 	],
+	'sealer.dried': () => [confirm('dry', 'Dry through: a knuckle feels dry, not cool')],
 	'pattern.prepared': () => [
 		confirm('dry', 'Dry through'),
 		confirm('sound', 'Sound: no loose or soft places'),

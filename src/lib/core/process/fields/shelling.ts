@@ -1,4 +1,4 @@
-import { SHELL_FRACTION } from '../rules';
+import { SHELL_FRACTION } from '../rules/laid';
 import { choice, confirm, note, number, type FieldMakers } from './field';
 
 /** From the cured glove to the hard shell. */

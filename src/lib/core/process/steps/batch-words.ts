@@ -1,5 +1,6 @@
 import type { PhaseId } from '../../content/vocabulary';
 import { batchAtWork, isOpenOrder, type ProcessContext } from '../context';
+import { layersPlanned } from '../layers';
 
 /** The coat or round at work, by its title. */
 export const batchTitle = (c: ProcessContext) => batchAtWork(c)?.title ?? 'Coat';
@@ -11,6 +12,13 @@ export const laidLine = (c: ProcessContext): string => {
 	const batch = batchAtWork(c);
 	if (!batch || c.laidG === 0) return '';
 	return `${Math.round(c.laidG)} g of ${Math.round(batch.massG)} g is laid. `;
+};
+
+/** How many layers of cloth or strand go into the round at work; the next cup where it takes none. */
+export const layersLine = (c: ProcessContext): string => {
+	const layers = layersPlanned(c);
+	if (layers === 0) return 'Then the next cup.';
+	return `${layers} ${layers === 1 ? 'layer' : 'layers'} of ${c.plan.inputs.materials.reinforcement?.name ?? 'reinforcement'} in this round: wet through, air rolled out.`;
 };
 
 /** Who decides on abrading. */

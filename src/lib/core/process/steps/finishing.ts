@@ -1,3 +1,4 @@
+import { placesToLookAt } from '../places-to-look-at';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
 
@@ -12,7 +13,7 @@ export const FINISHING: Readonly<Record<string, StepRow>> = {
 	mark: row(
 		'mark',
 		'Mark glove and shell',
-		'Mark the same side on both, so that they go back together the same way round.',
+		'Mark the same side on both, so that they go back the same way round. A plain parting line: add keys.',
 		'mold.marked'
 	),
 	peel: row('peel', 'Peel the glove', 'Start at a corner; slowly, all the way.', 'glove.peeled'),
@@ -25,7 +26,8 @@ export const FINISHING: Readonly<Record<string, StepRow>> = {
 	inspect: row(
 		'inspect',
 		'Inspect',
-		'Look at it in raking light: voids, bubbles, tears, thin spots. Measure what matters.',
+		(c) =>
+			`${placesToLookAt(c).length > 0 ? 'Look first where it had trouble. Then all' : 'Look at all'} of it in raking light: voids, bubbles, tears, thin spots. Measure what matters.`,
 		'mold.inspected'
 	),
 	...holdRows('moldAccepted'),

@@ -1,5 +1,10 @@
+import type { ProcessContext } from '../context';
+import { sealerCoatsOf } from '../sealing';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
+
+const sealerTitle = (c: ProcessContext) =>
+	`Seal the pattern, coat ${c.sealerCoats + 1} of ${Math.max(sealerCoatsOf(c), c.sealerCoats + 1)}`;
 
 /** From the briefing to the first hold point. */
 export const PREPARING: Readonly<Record<string, StepRow>> = {
@@ -11,11 +16,27 @@ export const PREPARING: Readonly<Record<string, StepRow>> = {
 		'room.read',
 		'briefing.read'
 	),
+	'sealing.brushing': row(
+		'seal',
+		sealerTitle,
+		'Clean, dry, mended? Brush on one thin coat of sealer. Keep flames and sparks away.',
+		'sealer.applied'
+	),
+	'sealing.drying': row(
+		'seal',
+		sealerTitle,
+		'Let it dry with air moving; do not touch it wet.',
+		'sealer.dried'
+	),
 	pattern: row(
 		'pattern',
 		'Pattern',
-		'Look the pattern over and fix it to the board.',
-		'pattern.prepared'
+		(c) =>
+			sealerCoatsOf(c) > 0
+				? 'A drop of water must stand on the seal; where it soaks in, seal again. Fix the pattern to the board.'
+				: 'Look the pattern over and fix it to the board.',
+		'pattern.prepared',
+		'sealer.applied'
 	),
 	'release.waxing': row(
 		'wax',

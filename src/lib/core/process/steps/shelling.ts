@@ -1,4 +1,4 @@
-import { batchTitle, laidLine, materialName, whoDecides } from './batch-words';
+import { batchTitle, laidLine, layersLine, materialName, whoDecides } from './batch-words';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
 
@@ -47,7 +47,7 @@ export const SHELLING: Readonly<Record<string, StepRow>> = {
 	'shell.mixed': row(
 		'shell',
 		batchTitle,
-		'The pot life runs. Press it on, keep corners and walls thick, then the next cup.',
+		(c) => `The pot life runs. Press it on, keep corners and walls thick. ${layersLine(c)}`,
 		'cup.applied',
 		'cup.weighed',
 		'cup.mixed',

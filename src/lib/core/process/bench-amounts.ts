@@ -1,0 +1,39 @@
+import type { ProcessContext } from './context';
+import { nextCup } from './next-cup';
+import type { Amount } from './step';
+
+/** What to have at hand in a state: the parts of the cup, the wax of a coat, the parts of the pour. */
+export function amountsAt(path: string, c: ProcessContext): Amount[] {
+	if (path.endsWith('.weighing') || path.endsWith('.weighed')) {
+		const next = nextCup(c);
+		return (next?.cup.parts ?? []).map(({ part, massG }) => ({ label: part, massG }));
+	}
+	if (path === 'coating.mixed' || path === 'shell.mixed') {
+		return [{ label: 'in this cup', massG: sum(c.cup?.massesG ?? {}) }];
+	}
+	if (path === 'pour.pouring') {
+		return c.plan.pour.parts.map(({ part, massG }) => ({ label: part, massG }));
+	}
+	if (path === 'sealing.brushing') {
+		const { sealerG, sealerCoats = 1 } = c.plan.release;
+		return [{ label: 'sealer, this coat', massG: sealerG / Math.max(1, sealerCoats) }];
+	}
+	if (path === 'release.waxing') {
+		return [
+			{ label: 'wax, this coat', massG: c.plan.release.waxG / Math.max(1, c.plan.release.waxCoats) }
+		];
+	}
+	if (path === 'release.filming') {
+		return [
+			{
+				label: 'film, this pass',
+				massG: c.plan.release.filmG / Math.max(1, c.plan.release.filmPasses)
+			}
+		];
+	}
+	return [];
+}
+
+function sum(massesG: Record<string, number>): number {
+	return Object.values(massesG).reduce((total, massG) => total + massG, 0);
+}

@@ -1,0 +1,41 @@
+import { coatAtWork, type ProcessContext } from '../context';
+import { secondsBetween } from '../instant';
+import { after, rules } from './rule';
+
+function isWindowOpen(c: ProcessContext, at: string): boolean {
+	return c.abraded || c.windowClosesAt === null || secondsBetween(at, c.windowClosesAt) >= 0;
+}
+
+const isBare = (c: ProcessContext) => c.phase !== 'shell' && c.laidG === 0 && c.coatIndex > 0;
+
+/** The surface below: tested, inside its window, or abraded. */
+export const SURFACE = rules({
+	/** There is a coat below, and nothing of the next one is on it yet. */
+	coatBelow: {
+		holds: isBare,
+		says: () => 'there is no bare coat to test now'
+	},
+	windowShut: {
+		holds: (c, e) => (c.phase === 'shell' || c.laidG === 0) && !isWindowOpen(c, e.at),
+		says: (c) =>
+			`the recoat window is open until ${c.windowClosesAt ?? 'the next coat'}: no need to abrade`
+	},
+	/** An abraded surface takes no print, so it needs none; found wet, it needs another look. */
+	tackPassed: {
+		holds: (c) => !isBare(c) || (!c.isWet && (c.tackPassed || c.abraded)),
+		says: (c) =>
+			c.isWet
+				? 'the surface below was found wet: wait, then test it again'
+				: 'the coat below has not passed its fingertip test'
+	},
+	windowOpen: {
+		holds: (c, e) => (c.laidG > 0 && c.phase !== 'shell') || isWindowOpen(c, e.at),
+		says: (c) =>
+			`the recoat window closed at ${c.windowClosesAt ?? ''}: abrade, wipe, and have the deviation decided`
+	},
+	brushBackDue: after(
+		(c) => c.finishedAt,
+		(c) => coatAtWork(c)?.brushBackS ?? 0,
+		'it still runs: brush it back up'
+	)
+});
