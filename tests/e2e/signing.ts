@@ -8,7 +8,7 @@ export type Word =
 	| { decision: 'Accept the deviation: work goes on'; reason: string };
 
 /** Fills the signing page that is open for `by`, and presses its button. */
-export async function sign(page: Page, by: Somebody, word: Word): Promise<void> {
+async function sign(page: Page, by: Somebody, word: Word): Promise<void> {
 	await expect(page.getByRole('heading', { name: 'What was really done' })).toBeVisible();
 	await page.getByRole('radio', { name: word.decision }).check();
 	if ('to' in word) {

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { benchStep } from '../../src/lib/core/process/bench-step';
+import { openDeviations } from '../../src/lib/core/process/changes/deviations';
 import { contextOf } from '../../src/lib/core/process/job';
 import { jobSummary } from '../../src/lib/core/process/summary';
 import { statePath } from '../../src/lib/core/process/state-path';
+import { unfitToSign } from '../../src/lib/core/process/unfit-to-sign';
 import { BenchLog, MAKER, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
@@ -29,6 +31,7 @@ describe('a mold inspected as not usable', () => {
 		expect(why(log.try('hold.signed', HOLD, SUPERVISOR))).toContain('not usable');
 		const decision = { accepted: true, note: 'it is late' };
 		expect(why(log.try('deviation.decided', decision, SUPERVISOR))).toContain('not usable');
+		expect(unfitToSign(contextOf(log.state))).toContain('not usable');
 		expect(log.try('mold.repaired', { done: 'x' }).ok).toBe(false);
 		expect(types(log)).not.toContain('mold.repaired');
 	});
@@ -67,7 +70,13 @@ describe('a mold in need of repair', () => {
 		const refused = { accepted: false, note: 'the tear runs on' };
 		log.do('deviation.decided', refused, SUPERVISOR);
 		expect(why(log.try('hold.signed', HOLD, SUPERVISOR))).toContain('in need of repair');
+		expect(openDeviations(contextOf(log.state).deviations)).toMatchObject([
+			{ decided: { accepted: false, note: 'the tear runs on' } }
+		]);
+		expect(jobSummary(log.state).openDeviations).toBe(1);
 		log.do('deviation.decided', { accepted: true, note: 'outside the face' }, SUPERVISOR);
+		expect(unfitToSign(contextOf(log.state))).toBeNull();
+		expect(openDeviations(contextOf(log.state).deviations)).toEqual([]);
 		log.do('hold.signed', HOLD, SUPERVISOR);
 		expect(contextOf(log.state).deviations[0]).toMatchObject({
 			decided: { accepted: true, note: 'outside the face' },

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
+import { openDeviations } from '$lib/core/process/changes/deviations';
 import { benchStep } from '$lib/core/process/bench-step';
 import { eventSchema } from '$lib/core/process/events';
 import { contextOf } from '$lib/core/process/job';
@@ -90,7 +91,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		})),
 		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble.id) },
 		sentBack: c.sentBack,
-		openDeviations: c.deviations.filter(({ decided }) => decided === null),
+		openDeviations: openDeviations(c.deviations),
 		section: sectionOfJob(c),
 		photoTypes: PHOTO_TYPES,
 		undo: last && { id: last.id, label: ENTRY_LABELS[last.event.type], at: last.event.at }

@@ -1,4 +1,5 @@
 import type { TroubleId } from '../content/vocabulary';
+import { openDeviations } from './changes/deviations';
 import { ACT_LABELS } from './act-labels';
 import type { HoldId } from './events';
 import { contextOf, type JobState } from './job';
@@ -67,7 +68,7 @@ export function jobSummary(state: JobState): JobSummary {
 				status === 'in trouble'),
 		trouble: c.trouble?.id ?? null,
 		status,
-		openDeviations: c.deviations.filter((d) => d.decided === null).length,
+		openDeviations: openDeviations(c.deviations).length,
 		progress: { done: isEnded ? stops.length : stopAt(c, stops), of: stops.length },
 		lastAt: state.lastAt
 	};

@@ -21,14 +21,20 @@ export function waitedFor(deviations: readonly Deviation[]): Deviation | null {
 	return last && !last.decided?.accepted && !last.decided?.redone ? last : null;
 }
 
+/** What still waits for a word: never decided, or refused and waited for all the same. */
+export function openDeviations(deviations: readonly Deviation[]): Deviation[] {
+	const waiting = waitedFor(deviations);
+	return deviations.filter((d) => d.decided === null || d === waiting);
+}
+
 function answer(d: Deviation, decided: Decision): Deviation {
 	return { ...d, decided, earlier: d.decided ? [...d.earlier, d.decided] : d.earlier };
 }
 
 /** The deviations once a supervisor has decided all that is open, also what was refused before. */
 export function decideAll(deviations: Deviation[], decision: Decision): Deviation[] {
-	const waiting = waitedFor(deviations);
-	return deviations.map((d) => (d.decided === null || d === waiting ? answer(d, decision) : d));
+	const open = openDeviations(deviations);
+	return deviations.map((d) => (open.includes(d) ? answer(d, decision) : d));
 }
 
 /**

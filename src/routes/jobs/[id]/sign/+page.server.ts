@@ -1,13 +1,14 @@
 import { randomUUID } from 'node:crypto';
 import { error, redirect } from '@sveltejs/kit';
 import { asBuilt } from '$lib/core/process/as-built';
-import { waitedFor } from '$lib/core/process/changes/deviations';
+import { openDeviations, waitedFor } from '$lib/core/process/changes/deviations';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { HOLDS } from '$lib/core/process/holds';
 import { contextOf } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { PHASE_TITLES } from '$lib/core/process/titles';
+import { unfitToSign } from '$lib/core/process/unfit-to-sign';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { plannedFigures } from '$lib/screen/record/planned-figures';
@@ -42,11 +43,13 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 			id: hold,
 			title: HOLDS[hold].title,
 			sendBack: HOLDS[hold].sendBack.map((to) => ({ value: to, label: PHASE_TITLES[to] })),
+			unfit: unfitToSign(c),
 			requestedAt: c.holdRequestedAt,
 			note: noteOf(log, hold),
 			checks: text ? text.checks : [],
 			html: text ? text.html : ''
 		},
+		openDeviations: openDeviations(c.deviations),
 		mayReject: allowed.includes('mold.rejected'),
 		mayDecide: allowed.includes('deviation.decided') && waitedFor(c.deviations) !== null,
 		signers: signers.map(({ id, name, role }) => ({ id, name, role })),

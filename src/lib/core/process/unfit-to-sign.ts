@@ -1,0 +1,11 @@
+import type { ProcessContext } from './context';
+import type { ProcessEvent } from './events';
+import { rule } from './rules';
+
+/** Why nobody can sign the hold point that is asked for, whoever they are; null when somebody can. */
+export function unfitToSign(c: ProcessContext): string | null {
+	if (c.hold === null) return null;
+	const probe: ProcessEvent = { type: 'hold.signed', at: c.lastAt, by: '', hold: c.hold };
+	const { holds, says } = rule('fitToAccept');
+	return holds(c, probe) ? null : says(c, probe);
+}
