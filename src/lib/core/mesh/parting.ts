@@ -1,0 +1,99 @@
+import type { Vec3 } from './mesh';
+import type { OffsetSamples } from './offset-samples';
+import type { Plane } from './section';
+import { dot, subtract, unitOf } from './vector';
+
+/** A shell in two halves that part at a plane, and if need be a piece of its own for what both leave locked. */
+export interface PartedShell {
+	plane: Plane;
+	/** Directions in which the halves leave: first the one on the side the plane's normal points to. */
+	directions: [Vec3, Vec3];
+	/** Direction of a third piece; null when two are enough or a third frees nothing more. */
+	thirdDirection: Vec3 | null;
+	/** Area still locked, mm². */
+	lockedMm2: number;
+}
+
+export interface Drawn {
+	direction: Vec3;
+	/** For each sample whether it is locked in this direction. */
+	locked: Uint8Array;
+}
+
+/** Pairs of halves tried with a third piece. */
+const TRIED_WITH_THIRD = 6;
+
+/**
+ * The parting at a plane that leaves the least area locked, in two halves or with a third piece;
+ * null when no two directions part.
+ */
+export function bestParting(
+	samples: OffsetSamples,
+	drawn: readonly Drawn[],
+	parts: 2 | 3
+): PartedShell | null {
+	const pairs: { first: Drawn; second: Drawn; halves: PartedShell }[] = [];
+	for (let a = 0; a < drawn.length; a += 1) {
+		for (let b = a + 1; b < drawn.length; b += 1) {
+			const [first, second] = [drawn[a]!, drawn[b]!];
+			// Halves that leave almost alike are one half.
+			if (dot(first.direction, second.direction) > 0.3) continue;
+			pairs.push({ first, second, halves: cutAt(samples, first, second, null) });
+		}
+	}
+	pairs.sort((p, q) => p.halves.lockedMm2 - q.halves.lockedMm2);
+	const found = pairs
+		.slice(0, parts === 3 ? TRIED_WITH_THIRD : 1)
+		.flatMap(({ first, second, halves }) => [
+			halves,
+			...(parts === 3 ? drawn.map((third) => cutAt(samples, first, second, third)) : [])
+		]);
+	return found.reduce<PartedShell | null>(
+		(best, one) => (best === null || one.lockedMm2 < best.lockedMm2 - 1e-6 ? one : best),
+		null
+	);
+}
+
+const STEPS = 64;
+
+function cutAt(
+	samples: OffsetSamples,
+	first: Drawn,
+	second: Drawn,
+	third: Drawn | null
+): PartedShell {
+	const normal = unitOf(subtract(first.direction, second.direction));
+	const { points } = samples;
+	let [low, high] = [Infinity, -Infinity];
+	const along = Float64Array.from({ length: samples.count }, (_, i) => {
+		const at =
+			points[3 * i]! * normal[0] + points[3 * i + 1]! * normal[1] + points[3 * i + 2]! * normal[2];
+		low = Math.min(low, at);
+		high = Math.max(high, at);
+		return at;
+	});
+	// What is locked above and below each of the cuts, summed from either end.
+	const [above, below] = [new Float64Array(STEPS + 1), new Float64Array(STEPS + 1)];
+	for (let i = 0; i < samples.count; i += 1) {
+		if (third && !third.locked[i]) continue;
+		const step = Math.min(STEPS - 1, Math.floor(((along[i]! - low) / (high - low || 1)) * STEPS));
+		if (first.locked[i]) above[step]! += samples.areasMm2[i]!;
+		if (second.locked[i]) below[step + 1]! += samples.areasMm2[i]!;
+	}
+	for (let step = STEPS - 1; step >= 0; step -= 1) above[step]! += above[step + 1]!;
+	for (let step = 1; step <= STEPS; step += 1) below[step]! += below[step - 1]!;
+	let least = 0;
+	const cost = (step: number): number => above[step]! + below[step]!;
+	// Of equal cuts the one nearest to the middle.
+	for (let step = 1; step <= STEPS; step += 1) {
+		const isNearer = Math.abs(step - STEPS / 2) < Math.abs(least - STEPS / 2);
+		if (cost(step) < cost(least) - 1e-6 || (cost(step) <= cost(least) + 1e-6 && isNearer))
+			least = step;
+	}
+	return {
+		plane: { normal, offsetMm: low + ((high - low) * least) / STEPS },
+		directions: [first.direction, second.direction],
+		thirdDirection: third?.direction ?? null,
+		lockedMm2: cost(least)
+	};
+}
