@@ -1,6 +1,7 @@
 import type { Cookies, RequestEvent } from '@sveltejs/kit';
 import { sql } from 'kysely';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -156,6 +157,7 @@ test('every operation that takes JSON says what it answers to a body it cannot r
 test('what each operation can answer beside that', async () => {
 	const token = tokens.worker;
 	const nowhere = { id: 'none-such', hash: '1'.repeat(64) };
+	const meshPart = '?upload=upload-001&part=0';
 	const inputs = testInputs();
 	const hash = planHash(makePlan(inputs));
 	const room = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn: true };
@@ -187,6 +189,14 @@ test('what each operation can answer beside that', async () => {
 		['GET /api/jobs/{id}/record.json', 200, {}],
 		['GET /api/jobs/{id}/record.json', 404, { params: nowhere }],
 		['GET /api/live', 200, {}],
+		['POST /api/meshes/parts', 201, { query: meshPart, body: 'solid a\nfacet\nendsolid a\n' }],
+		['POST /api/meshes/parts', 422, { query: meshPart, body: '' }],
+		['POST /api/meshes/parts', 403, { token: tokens.apprentice, query: meshPart }],
+		['POST /api/meshes/parts', 413, { query: meshPart, isTooLarge: true }],
+		['POST /api/meshes', 201, { body: { upload: 'upload-001', parts: 1 } }],
+		['POST /api/meshes', 422, { body: { upload: 'upload-002', parts: 1 } }],
+		['POST /api/meshes', 403, { token: tokens.apprentice, body: {} }],
+		['GET /api/meshes/{hash}', 404, { params: nowhere }],
 		['POST /api/photos', 201, { bytes: Uint8Array.of(0xff, 0xd8, 0xff) }],
 		['POST /api/photos', 422, { body: 'no photo' }],
 		['POST /api/photos', 413, { isTooLarge: true }],
@@ -211,6 +221,8 @@ test('what each operation can answer beside that', async () => {
 	if (saved.status !== 'saved') throw new Error(saved.reason);
 	const params = { hash: saved.hash };
 	expect(await ask('GET /api/photos/{hash}', { token, params })).toBe(200);
+	const mesh = createHash('sha256').update('solid a\nfacet\nendsolid a\n').digest('hex');
+	expect(await ask('GET /api/meshes/{hash}', { token, params: { hash: mesh } })).toBe(200);
 }, 60_000);
 
 test('a store that refuses is said with its status', async () => {

@@ -25,6 +25,16 @@ export const newEventSchema = z.strictObject({
 		.describe('An act without "by"; without "at" it is done at this moment')
 });
 
+export const meshPartSchema = z.strictObject({
+	upload: id.describe('Chosen by the sender for one file'),
+	part: z.coerce.number({ error: 'a whole number from 0' }).int().min(0)
+});
+
+export const newMeshSchema = z.strictObject({
+	upload: id.describe('As given with the parts'),
+	parts: z.number().int().min(1).max(1000).describe('How many parts were sent')
+});
+
 export const afterSchema = z.strictObject({
 	after: z.coerce.number({ error: 'a whole number from 0' }).int().min(0)
 });

@@ -1,10 +1,11 @@
 import type { Db } from './database';
 import { firstSchema } from './migrations/001-first-schema';
 import { whosePin } from './migrations/002-whose-pin';
+import { meshFiles } from './migrations/003-mesh-files';
 import { StartError } from './start-error';
 
 /** In order, without gaps. */
-const MIGRATIONS = [firstSchema, whosePin];
+const MIGRATIONS = [firstSchema, whosePin, meshFiles];
 
 /**
  * Brings the schema up to date, each step in a transaction of its own. Safe to call at every start.

@@ -70,6 +70,9 @@ const anyObject = jsonOf({ type: 'object' });
 const stream = { 'text/event-stream': { schema: { type: 'string' } } };
 const image = { schema: { type: 'string', format: 'binary' } };
 const images = { 'image/jpeg': image, 'image/png': image, 'image/webp': image };
+const file = { 'application/octet-stream': image };
+const mayNotEdit =
+	'code "may-not-edit": patterns are added by a mold maker, a supervisor or the owner';
 const invalid: Refusals = { 422: 'Something is not acceptable; "errors" names each field' };
 const body: Refusals = {
 	...invalid,
@@ -196,6 +199,36 @@ export const openApiPaths = {
 		get: operation({
 			summary: 'Server-sent events: {"jobId", "seq"} at each append to any job',
 			ok: [200, 'A stream', stream]
+		})
+	},
+	'/api/meshes/parts': {
+		post: operation({
+			summary: 'Send one part of a mesh file, up to 4 MB, in order from part 0',
+			parameters: [
+				{ name: 'upload', in: 'query', required: true, schema: { type: 'string' } },
+				{ name: 'part', in: 'query', required: true, schema: { type: 'integer', minimum: 0 } }
+			],
+			body: file,
+			ok: [201, 'The part is kept', anyObject],
+			refusals: { ...invalid, 403: mayNotEdit, 413: 'The body is larger than 8 MB' },
+			writes: true
+		})
+	},
+	'/api/meshes': {
+		post: operation({
+			summary: 'Make a mesh file of its parts, under the SHA-256 of its bytes',
+			body: jsonOf(ref('NewMesh')),
+			ok: [201, 'Its hash, format and size', anyObject],
+			refusals: { ...body, 403: mayNotEdit },
+			writes: true
+		})
+	},
+	'/api/meshes/{hash}': {
+		get: operation({
+			summary: 'A mesh file',
+			parameters: [inPath('hash')],
+			ok: [200, 'The file', file],
+			refusals: { 404: 'No such mesh file' }
 		})
 	},
 	'/api/photos': {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { planInputsSchema } from '$lib/core/plan/inputs';
 import { planSchema } from '$lib/core/plan/plan';
 import { eventSchema } from '$lib/core/process/events';
-import { newEventSchema, newJobSchema, newSessionSchema } from './api-schemas';
+import { newEventSchema, newJobSchema, newMeshSchema, newSessionSchema } from './api-schemas';
 import { openApiPaths } from './openapi-paths';
 import { recordSchema } from './record-schema';
 import { signatureSchema } from './sign';
@@ -13,6 +13,7 @@ const BODIES = {
 	Event: eventSchema,
 	NewSession: newSessionSchema,
 	NewJob: newJobSchema,
+	NewMesh: newMeshSchema,
 	NewEvent: newEventSchema,
 	Signature: signatureSchema,
 	Record: recordSchema

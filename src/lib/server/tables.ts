@@ -36,5 +36,8 @@ export interface Database {
 		prev_hash: string;
 		hash: string;
 	};
+	/** Parts of mesh files, also of files that are still being sent. */
+	mesh_part: { upload: string; part: number; bytes: Uint8Array; added_at: string };
+	mesh_file: { hash: string; upload: string; format: string; size: number; added_at: string };
 	photo: { hash: string; type: string; bytes: Uint8Array; added_at: string };
 }
