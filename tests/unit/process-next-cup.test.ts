@@ -99,6 +99,32 @@ describe('the next cup, while one is laid', () => {
 		expect(why(log.try('cup.mixed'))).toContain('the recoat window closed');
 	});
 
+	test('is no way round a window that shut while the first cup stood: mixing it waits till that is laid', () => {
+		const log = laying()
+			.do('cup.weighed', NEXT)
+			.wait(6 * 3600);
+		expect(why(log.try('cup.mixed'))).toContain('the recoat window closed');
+		log.do('cup.discarded', { reason: 'it strings' });
+		expect(pathOf(log)).toBe('coating.weighed');
+		expect(why(log.try('cup.mixed'))).toContain('the recoat window closed');
+	});
+
+	test('is set aside too when it would go on the bare coat after its window', () => {
+		const log = laying().do('cup.weighed', NEXT).do('cup.mixed');
+		log.wait(6 * 3600).do('cup.discarded', { reason: 'it strings' });
+		expect(pathOf(log)).toBe('coating.weighing');
+		expect(contextOf(log.state)).toMatchObject({ cup: null, cupAhead: null, laidG: 0 });
+		expect(noted(log)).toEqual([expect.stringContaining('set aside too')]);
+		expect(benchStep(log.state, { by: MAKER, at: log.at }).slug).toBe('abrade');
+		expect(fold(log.plan, log.log).snapshot.value).toEqual(log.state.snapshot.value);
+	});
+
+	test('moves up on the bare coat while its window is open', () => {
+		const log = laying().do('cup.weighed', NEXT).do('cup.mixed');
+		log.do('cup.discarded', { reason: 'it strings' });
+		expect(pathOf(log)).toBe('coating.mixed');
+	});
+
 	test('is gone when the coat is laid again after a trouble', () => {
 		const log = laying()
 			.do('cup.weighed', NEXT)

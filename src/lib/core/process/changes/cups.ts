@@ -30,6 +30,13 @@ export function moveUp(c: ProcessContext): Change {
 	return { cup: c.cupAhead, cupAhead: null };
 }
 
+/** The cup mixed meanwhile would have gone on the one set aside; the bare surface does not take it. */
+export function bothDropped(c: ProcessContext, e: ProcessEvent): Change {
+	const what =
+		'The next cup was mixed already and set aside too: the surface below no longer takes it.';
+	return { cup: null, cupAhead: null, deviations: deviation(c, e, what) };
+}
+
 export function cupApplied(c: ProcessContext, e: ProcessEvent): Change {
 	const batch = batchAtWork(c);
 	const massG = Object.values(c.cup?.massesG ?? {}).reduce((sum, part) => sum + part, 0);

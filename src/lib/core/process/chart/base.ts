@@ -55,6 +55,7 @@ export const base = setup({
 		noteLaying: assign(({ context, event }) => cups.cupApplied(context, event)),
 		dropCup: assign(({ context }) => cups.moveUp(context)),
 		dropNext: assign({ cupAhead: null }),
+		dropBoth: assign(({ context, event }) => cups.bothDropped(context, event)),
 		finishCoat: assign(({ context, event }) =>
 			coats.coatFinished(context, only(event, 'coat.finished'))
 		),

@@ -58,6 +58,12 @@ export const guards = {
 		holdAll(rules, context, event) && !namesNext(event) && aheadOf(context) === next,
 	obeysAndDropsNext: ({ context, event }: Asked, { rules }: Ruled) =>
 		holdAll(rules, context, event) && namesNext(event),
+	/** The cup in hand is set aside, and the surface no longer takes the next one, mixed already. */
+	obeysAndStrandsNext: ({ context, event }: Asked, { rules }: Ruled) =>
+		holdAll(rules, context, event) &&
+		!namesNext(event) &&
+		aheadOf(context) === 'mixed' &&
+		!holdAll(['surfaceTakesNext'], context, event),
 	obeysAndGoesTo: ({ context, event }: Asked, { rules, to }: Ruled & { to: string }) =>
 		holdAll(rules, context, event) && destination(event) === to,
 	obeysAndRedoes: ({ context, event }: Asked, { rules, inShell }: Ruled & { inShell: boolean }) =>

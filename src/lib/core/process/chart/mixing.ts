@@ -33,8 +33,8 @@ function movesUp(action: 'noteLaying' | 'dropCup') {
 
 /**
  * A mixed cup is being laid. Meanwhile the next one of the same coat or round may be weighed and, when
- * there is a second person, mixed: the surface it goes on is the wet cup under the brush, so only that
- * one is held against the test and the window below.
+ * there is a second person, mixed: it goes on the wet cup under the brush. Until that one is on, it
+ * would go on the bare surface if the first were set aside, so it is held against test and window too.
  */
 export const laying = {
 	on: {
@@ -46,6 +46,14 @@ export const laying = {
 					params: { rules: [...BENCH, 'cupThere'] as RuleName[] }
 				},
 				actions: ['work', 'dropNext'] as const
+			},
+			{
+				guard: {
+					type: 'obeysAndStrandsNext' as const,
+					params: { rules: [...BENCH, 'cupThere'] as RuleName[] }
+				},
+				target: 'weighing',
+				actions: ['work', 'dropBoth'] as const
 			},
 			...movesUp('dropCup')
 		],
@@ -61,7 +69,7 @@ export const laying = {
 			actions: ['work', 'noteWeighing'] as const
 		},
 		'cup.mixed': {
-			guard: bench('briefed', 'onRatio', 'crewMixes', 'nextUnmixed'),
+			guard: bench('briefed', 'onRatio', 'crewMixes', 'nextUnmixed', 'surfaceTakesNext'),
 			actions: ['work', 'noteMixing'] as const
 		}
 	}

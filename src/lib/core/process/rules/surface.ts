@@ -1,4 +1,4 @@
-import { coatAtWork, type ProcessContext } from '../context';
+import { coatAtWork, isSince, type ProcessContext } from '../context';
 import { secondsBetween } from '../instant';
 import { after, rules } from './rule';
 
@@ -7,6 +7,10 @@ function isWindowOpen(c: ProcessContext, at: string): boolean {
 }
 
 const isBare = (c: ProcessContext) => c.phase !== 'shell' && c.laidG === 0 && c.coatIndex > 0;
+
+const isPassed = (c: ProcessContext) => !isBare(c) || (!c.isWet && (c.tackPassed || c.abraded));
+const isTakenBelow = (c: ProcessContext, at: string) =>
+	(c.laidG > 0 && c.phase !== 'shell') || isWindowOpen(c, at);
 
 /** The surface below: tested, inside its window, or abraded. */
 export const SURFACE = rules({
@@ -22,16 +26,24 @@ export const SURFACE = rules({
 	},
 	/** An abraded surface takes no print, so it needs none; found wet, it needs another look. */
 	tackPassed: {
-		holds: (c) => !isBare(c) || (!c.isWet && (c.tackPassed || c.abraded)),
+		holds: isPassed,
 		says: (c) =>
 			c.isWet
 				? 'the surface below was found wet: wait, then test it again'
 				: 'the coat below has not passed its fingertip test'
 	},
 	windowOpen: {
-		holds: (c, e) => (c.laidG > 0 && c.phase !== 'shell') || isWindowOpen(c, e.at),
+		holds: (c, e) => isTakenBelow(c, e.at),
 		says: (c) =>
 			`the recoat window closed at ${c.windowClosesAt ?? ''}: abrade, wipe, and have the deviation decided`
+	},
+	/** The cup mixed while the first is laid, should that one be set aside. */
+	surfaceTakesNext: {
+		holds: (c, e) => !isSince(c, 3) || (isPassed(c) && isTakenBelow(c, e.at)),
+		says: (c) =>
+			isPassed(c)
+				? `the recoat window closed at ${c.windowClosesAt ?? ''}: lay the cup in hand first, then mix the next`
+				: 'the surface below has not passed its test: lay the cup in hand first'
 	},
 	brushBackDue: after(
 		(c) => c.finishedAt,
