@@ -39,6 +39,7 @@ describe('a rehearsed mold', () => {
 			return cup.number > 1 && before && cup.mixedAt && cup.mixedAt < before;
 		});
 		expect(ahead.length).toBeGreaterThan(1);
+		expect(ahead.every(({ prepared }) => prepared)).toBe(true);
 		for (const { workedS, workingS } of cups) expect(workedS).toBeLessThanOrEqual(workingS);
 		expect(log.some(({ event }) => event.type === 'cup.discarded')).toBe(false);
 	});

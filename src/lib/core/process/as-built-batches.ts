@@ -15,6 +15,8 @@ export interface AsBuiltCup {
 	parts: Array<{ part: string; targetG: number; actualG: number; lot: string }>;
 	/** Off its ratio when it was last weighed; null when a part was missing. */
 	deviationFraction: number | null;
+	/** Prepared while the cup before it was laid. */
+	prepared: boolean;
 	/** Weighed again before mixing, to put it back on ratio. */
 	corrected: boolean;
 	mixedAt: string | null;
@@ -114,6 +116,7 @@ function weigh(
 			lot: event.lots[part] ?? ''
 		})),
 		deviationFraction: cupDeviationFraction(batch, event.massesG),
+		prepared: isAhead,
 		corrected: open !== undefined,
 		mixedAt: null,
 		laidAt: null,
