@@ -194,3 +194,11 @@ describe('what the bench and the record say of it', () => {
 		]);
 	});
 });
+
+test('a person who takes over a weighed cup is led to the briefings, not to setting it aside', () => {
+	const log = laying().do('cup.weighed', NEXT).wait(MIN).do('job.takenOver', {}, 'amir');
+	log.do('cup.applied', {}, 'amir');
+	const { acts } = benchStep(log.state, { by: 'amir', at: log.at });
+	expect(acts.find(({ type }) => type === 'cup.mixed')?.blocked).toContain('read the briefings');
+	expect(acts.find(({ primary }) => primary)?.type).toBe('cup.mixed');
+});

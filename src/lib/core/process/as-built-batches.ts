@@ -63,6 +63,10 @@ export function batchesLaid(state: JobState): AsBuiltSection[] {
 		const next = advance(before, logged);
 		if (!next.ok) throw new Error(`event ${logged.seq} (${event.type}): ${next.reason}`);
 		before = next.state;
+		// The one mixed meanwhile goes with the one in hand where the surface takes it no more.
+		if (event.type === 'cup.discarded' && contextOf(before).cup === null) {
+			for (const cup of openCups(sections.at(-1))) cup.discarded = event.reason;
+		}
 	}
 	return sections;
 }

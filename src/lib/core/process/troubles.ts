@@ -96,6 +96,14 @@ export function troublesIn(phase: PhaseId): TroubleId[] {
 	return (Object.keys(TROUBLES) as TroubleId[]).filter((id) => TROUBLES[id].phases.includes(phase));
 }
 
+/** Troubles of people and room: the mold itself is as it was. */
+const NOT_OF_MOLD: readonly TroubleId[] = ['spill', 'waste-smoke', 'skin-contact', 'breathing'];
+
+/** Whether a trouble is one of the mold, so that what was found of it before counts no longer. */
+export function isOfMold(id: TroubleId): boolean {
+	return !NOT_OF_MOLD.includes(id);
+}
+
 interface Place {
 	trouble: { id: TroubleId } | null;
 	phase: PhaseId;

@@ -1,3 +1,4 @@
+import { isSince } from './context';
 import type { EventOf, EventType, LoggedEvent } from './events';
 import type { Advance, JobState } from './job';
 import { allowedTypes } from './refusal';
@@ -14,6 +15,13 @@ const FINAL: readonly EventType[] = [
 	'job.abandoned'
 ];
 
+/** What an inspection found stands too: it is looked at anew, and the first finding stays in sight. */
+function isFinal(state: JobState, type: EventType): boolean {
+	return (
+		FINAL.includes(type) || (type === 'mold.inspected' && isSince(state.snapshot.context, 3))
+	);
+}
+
 /** Facts beside the work: they change no step, so an act before them can still be taken back. */
 const READINGS: readonly EventType[] = ['briefing.read', 'room.read'];
 
@@ -25,7 +33,7 @@ export function undoable(state: JobState, by: string): LoggedEvent | null {
 	const last = state.effective.findLast(
 		({ event }) => event.by === by || !READINGS.includes(event.type)
 	);
-	return last && last.event.by === by && !FINAL.includes(last.event.type) ? last : null;
+	return last && last.event.by === by && !isFinal(state, last.event.type) ? last : null;
 }
 
 function refused(state: JobState, reason: string): Advance {
@@ -61,6 +69,8 @@ export function undo(state: JobState, logged: LoggedEvent, event: EventOf<'act.u
 	}
 	if (FINAL.includes(last.event.type))
 		return refused(state, 'this entry stands: others have acted on it');
+	if (isFinal(state, last.event.type))
+		return refused(state, 'what an inspection found stands: inspect anew, and both are kept');
 	if (last.event.by !== event.by)
 		return refused(state, 'only the person who made an entry can undo it');
 	if (Date.parse(event.at) < Date.parse(state.lastAt)) {

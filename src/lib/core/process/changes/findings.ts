@@ -1,4 +1,4 @@
-import { isSince, type ProcessContext } from '../context';
+import { isSince, type Deviation, type ProcessContext } from '../context';
 import type { EventOf } from '../events';
 import { deviation, redone } from './deviations';
 import type { Change } from './work';
@@ -45,19 +45,65 @@ const FLAWS = {
 	thinSpots: 'thin spots'
 } as const;
 
-/** A mold in need of repair waits for the repair, or for a supervisor to let it be. */
-export function inspected(c: ProcessContext, e: EventOf<'mold.inspected'>): Change {
-	const inspection = { verdict: e.verdict, isAccepted: false };
-	if (e.verdict !== 'needs repair' || !isSince(c, 2)) return { inspection };
-	const flaws = Object.entries(FLAWS).flatMap(([key, name]) => {
+/** A dimension is noted from this part of the planned one on, and never below so many mm; common practice, no source. */
+const OFF_SIZE_FRACTION = 0.02;
+const LEAST_OFF_MM = 1;
+
+/** What an inspection counted and measured beyond the plan, in words. */
+export function flawsOf(e: EventOf<'mold.inspected'>): string[] {
+	const counted = Object.entries(FLAWS).flatMap(([key, name]) => {
 		const count = e[key as keyof typeof FLAWS];
 		return count > 0 ? [`${name} ${count}`] : [];
 	});
-	const what = ['The inspection found it in need of repair', flaws.join(', '), e.note ?? ''];
-	return {
-		inspection,
-		deviations: deviation(c, e, `${what.filter(Boolean).join(': ')}.`, true)
-	};
+	const sizes = e.dimensions.flatMap(({ name, plannedMm, measuredMm }) =>
+		Math.abs(measuredMm - plannedMm) > Math.max(LEAST_OFF_MM, OFF_SIZE_FRACTION * plannedMm)
+			? [`${name} ${measuredMm} mm, planned ${plannedMm} mm`]
+			: []
+	);
+	return [...counted, ...sizes];
+}
+
+/** The verdict as a person reads it. */
+export const VERDICTS = {
+	sound: 'sound',
+	'needs repair': 'in need of repair',
+	reject: 'not usable'
+} as const;
+
+/** A mold in need of repair waits for the repair, or for a supervisor to let it be. */
+export function inspected(c: ProcessContext, e: EventOf<'mold.inspected'>): Change {
+	const inspection = { verdict: e.verdict, isAccepted: false };
+	if (!isSince(c, 2)) return { inspection };
+	if (isSince(c, 3)) return { inspection, hold: null, deviations: foundNow(c, e) };
+	return e.verdict === 'needs repair' ? { inspection, deviations: noted(c, e) } : { inspection };
+}
+
+function noted(c: ProcessContext, e: EventOf<'mold.inspected'>): Deviation[] {
+	const needsRepair = e.verdict === 'needs repair';
+	const flaws = (isSince(c, 3) ? flawsOf(e) : countsOf(e)).join(', ');
+	const what = [`The inspection found it ${VERDICTS[e.verdict]}`, flaws, e.note ?? ''];
+	return deviation(c, e, `${what.filter(Boolean).join(': ')}.`, needsRepair);
+}
+
+/** Earlier versions named the counts alone. */
+function countsOf(e: EventOf<'mold.inspected'>): string[] {
+	return flawsOf({ ...e, dimensions: [] });
+}
+
+/** Each finding that is not clean is kept, and a verdict given anew without a repair shows as such. */
+function foundNow(c: ProcessContext, e: EventOf<'mold.inspected'>): Deviation[] {
+	const before = c.inspection?.verdict ?? 'sound';
+	const answered = redone(c.deviations, e, `Inspected anew: ${VERDICTS[e.verdict]}`);
+	const changed =
+		before === 'sound' || before === e.verdict
+			? answered
+			: deviation(
+					{ ...c, deviations: answered },
+					e,
+					`Inspected anew with no repair logged: first found ${VERDICTS[before]}, now ${VERDICTS[e.verdict]}.`
+				);
+	const isClean = e.verdict === 'sound' && flawsOf(e).length === 0;
+	return isClean ? changed : noted({ ...c, deviations: changed }, e);
 }
 
 /** What is mended is looked at anew, so the old finding no longer counts. */

@@ -4,6 +4,7 @@ import type { EventOf, HoldId } from '../events';
 import { HOLDS } from '../holds';
 import { secondsBetween } from '../instant';
 import { PHASE_TITLES } from '../titles';
+import { isOfMold } from '../troubles';
 import { redone } from './deviations';
 import { oneMoreCoat, oneMoreRound } from './more-coats';
 import type { Change } from './work';
@@ -122,8 +123,15 @@ export function troubleReported(c: ProcessContext, e: EventOf<'trouble.reported'
 		troublesMet: [...c.troublesMet, met],
 		// A coat that dragged has not passed, whatever the fingertip said.
 		...(e.trouble === 'recoat-too-early' ? { tackPassed: false } : {}),
-		...(e.trouble === 'recoat-missed' && isSince(c, 3) ? shutWindow(c, e.at) : {})
+		...(e.trouble === 'recoat-missed' && isSince(c, 3) ? shutWindow(c, e.at) : {}),
+		...(isOfMold(e.trouble) && isSince(c, 3) ? uninspected(c) : {})
 	};
+}
+
+/** What the inspection found is true no longer, and nobody is asked to sign for it. */
+function uninspected({ hold }: ProcessContext): Change {
+	if (hold !== 'moldAccepted') return {};
+	return { inspection: null, hold: null, holdRequestedAt: null };
 }
 
 /** Found hard before the sheet's clock said so: the window is shut from then on. */

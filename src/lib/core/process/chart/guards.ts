@@ -1,5 +1,5 @@
 import type { PhaseId } from '../../content/vocabulary';
-import { coatAtWork, isOpenOrder, type ProcessContext } from '../context';
+import { coatAtWork, isOpenOrder, isSince, type ProcessContext } from '../context';
 import type { ProcessEvent } from '../events';
 import type { RuleName } from '../rules';
 import { sealerCoatsOf } from '../sealing';
@@ -66,6 +66,13 @@ export const guards = {
 		!holdAll(['surfaceTakesNext'], context, event),
 	obeysAndGoesTo: ({ context, event }: Asked, { rules, to }: Ruled & { to: string }) =>
 		holdAll(rules, context, event) && destination(event) === to,
+	/** The mold had a trouble after it was inspected, so it is inspected anew. */
+	obeysAndReinspects: ({ context, event }: Asked, { rules }: Ruled) =>
+		holdAll(rules, context, event) &&
+		destination(event) === 'resume' &&
+		context.phase === 'inspect' &&
+		context.inspection === null &&
+		isSince(context, 3),
 	obeysAndRedoes: ({ context, event }: Asked, { rules, inShell }: Ruled & { inShell: boolean }) =>
 		holdAll(rules, context, event) &&
 		destination(event) === 'redo coat' &&

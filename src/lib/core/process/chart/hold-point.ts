@@ -33,6 +33,15 @@ const repaired = {
 	}
 } as const;
 
+/** Before anybody is asked to sign, the mold may be inspected anew; the earlier finding is kept. */
+const inspectedAnew = {
+	'mold.inspected': {
+		guard: bench('placesLookedAt', 'mayInspectAnew'),
+		target: '#moldAccepted',
+		actions: ['work', 'noteInspection']
+	}
+} as const;
+
 /** What only the last hold point takes: a flaw is mended or let be, or the mold is rejected. */
 const flawed = {
 	...repaired,
@@ -61,7 +70,7 @@ export function holdPoint(hold: HoldId, next: `#${string}`) {
 						target: 'asked',
 						actions: ['work', 'request']
 					},
-					...(hold === 'moldAccepted' ? repaired : {})
+					...(hold === 'moldAccepted' ? { ...repaired, ...inspectedAnew } : {})
 				}
 			},
 			asked: {

@@ -96,6 +96,11 @@ export const processMachine = base.createMachine({
 				'test.judged': { guard: obeys('afterLast', 'briefed', 'testAsked'), actions: 'noteTest' },
 				'trouble.mended': [
 					{
+						guard: { type: 'obeysAndReinspects', params: { rules: MEND } },
+						target: '#inspect',
+						actions: 'closeTrouble'
+					},
+					{
 						guard: { type: 'obeysAndGoesTo', params: { rules: MEND, to: 'resume' } },
 						target: 'working.where',
 						actions: 'closeTrouble'

@@ -15,6 +15,10 @@ export const FINISHING_RULES = rules({
 				? 'a plain parting line does not key itself: drill or add keys, and say which and where'
 				: 'say whether the parting line is uneven or plain'
 	},
+	mayInspectAnew: {
+		holds: (c) => isSince(c, 3),
+		says: () => 'it is inspected already: ask for the signature'
+	},
 	/** Where this mold had trouble is looked at, place by place. */
 	placesLookedAt: {
 		holds: (c, e) =>

@@ -20,7 +20,7 @@ export const holdRows = (hold: keyof typeof HOLDS): Record<string, StepRow> => (
 		`Hold point: ${HOLDS[hold].title.toLowerCase()}`,
 		(c) => found(c) || 'Stop here. Look it over, then ask a supervisor to look and sign.',
 		'hold.requested',
-		...(hold === 'moldAccepted' ? (['mold.repaired'] as const) : [])
+		...(hold === 'moldAccepted' ? (['mold.repaired', 'mold.inspected'] as const) : [])
 	),
 	[`${hold}.asked`]: row(
 		HOLDS[hold].slug as StepSlug,
