@@ -1,6 +1,8 @@
 import type { Bounds } from './measures';
 import type { Mesh } from './mesh';
-import { planeCut, type PlanePoint } from './plane-cut';
+import { sectionOf, uprightPlane, type Outline } from './section';
+
+type Point = Outline[number];
 
 const COLUMNS = 240;
 
@@ -9,11 +11,11 @@ const COLUMNS = 240;
  * highest point above each of 241 places along the length.
  */
 export function meshProfile(mesh: Mesh, { min, max }: Bounds): { xMm: number; yMm: number }[] {
-	const rings = planeCut(mesh, { across: 'y', atMm: (min[1] + max[1]) / 2 });
+	const rings = sectionOf(mesh, uprightPlane({ xMm: 0, yMm: (min[1] + max[1]) / 2, turnDeg: 0 }));
 	const points = rings.flat();
 	if (points.length < 3) return boxOutline({ min, max });
-	const low = points.reduce((least, { alongMm }) => Math.min(least, alongMm), Infinity);
-	const high = points.reduce((most, { alongMm }) => Math.max(most, alongMm), -Infinity);
+	const low = points.reduce((least, { xMm }) => Math.min(least, xMm), Infinity);
+	const high = points.reduce((most, { xMm }) => Math.max(most, xMm), -Infinity);
 	const tops = new Float64Array(COLUMNS + 1);
 	const step = (high - low) / COLUMNS || 1;
 	for (const ring of rings) {
@@ -23,14 +25,14 @@ export function meshProfile(mesh: Mesh, { min, max }: Bounds): { xMm: number; yM
 	return [{ xMm: low, yMm: 0 }, ...line.filter(turns), { xMm: high, yMm: 0 }];
 }
 
-function raise(tops: Float64Array, low: number, step: number, a: PlanePoint, b: PlanePoint): void {
-	const [from, to] = a.alongMm <= b.alongMm ? [a, b] : [b, a];
-	const run = to.alongMm - from.alongMm;
-	const last = Math.min(COLUMNS, Math.floor((to.alongMm - low) / step + 1e-9));
-	for (let i = Math.max(0, Math.ceil((from.alongMm - low) / step - 1e-9)); i <= last; i += 1) {
-		const part = run > 0 ? Math.min(1, Math.max(0, (low + i * step - from.alongMm) / run)) : 1;
-		const up = from.upMm + part * (to.upMm - from.upMm);
-		tops[i] = Math.max(tops[i]!, run > 0 ? up : Math.max(from.upMm, to.upMm));
+function raise(tops: Float64Array, low: number, step: number, a: Point, b: Point): void {
+	const [from, to] = a.xMm <= b.xMm ? [a, b] : [b, a];
+	const run = to.xMm - from.xMm;
+	const last = Math.min(COLUMNS, Math.floor((to.xMm - low) / step + 1e-9));
+	for (let i = Math.max(0, Math.ceil((from.xMm - low) / step - 1e-9)); i <= last; i += 1) {
+		const part = run > 0 ? Math.min(1, Math.max(0, (low + i * step - from.xMm) / run)) : 1;
+		const up = from.yMm + part * (to.yMm - from.yMm);
+		tops[i] = Math.max(tops[i]!, run > 0 ? up : Math.max(from.yMm, to.yMm));
 	}
 }
 

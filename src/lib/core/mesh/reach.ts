@@ -1,4 +1,4 @@
-const GRAVITY = 9.80665; // m/s², exact by convention (CGPM 1901)
+import { GRAVITY_M_PER_S2 } from '../laws/sag';
 
 export interface FirstCoat {
 	/** Wet thickness as brushed. */
@@ -23,5 +23,5 @@ export function coatReachMm({ wetMm, yieldPa, densityGPerMl }: FirstCoat): numbe
 			`a coat of ${wetMm} mm, ${densityGPerMl} g/mL, ${yieldPa} Pa; accepted: thickness and density above 0, yield stress 0 or more`
 		);
 	}
-	return Math.min(wetMm, yieldPa / (densityGPerMl * GRAVITY));
+	return Math.min(wetMm, yieldPa / (densityGPerMl * GRAVITY_M_PER_S2));
 }
