@@ -1,0 +1,8 @@
+import type { HandleClientError } from '@sveltejs/kit';
+
+/** What broke in the browser has no request of its own; its own words are what can be passed on. */
+export const handleError: HandleClientError = ({ error, status, message }) => {
+	if (status === 404) return { message };
+	console.error(error);
+	return { message: error instanceof Error ? error.message : message };
+};
