@@ -114,6 +114,7 @@ const GROUPS: Readonly<Record<string, string>> = {
 	cure: 'Cure and temperature',
 	display: 'Units as shown',
 	exotherm: 'Heat of a cup',
+	exposure: 'What is breathed over a shift',
 	hydrostatics: 'Head, uplift, straps',
 	lifting: 'Lifting',
 	plates: 'Shell walls and frame boards',

@@ -31,6 +31,9 @@ export const poolReleaseLaw: Law = {
 		'Pool at air temperature, 0.5 to 5 m/s; in stiller air take 0.5, the safe side. Within a factor of two.'
 };
 
+/** How far off the release of a pool may be either way; stated with the law, from memory. */
+export const POOL_RELEASE_FACTOR = 2;
+
 /** Conventional millimeter of mercury; NIST SP 811 (2008), appendix B. */
 export const PA_PER_MMHG = 133.322387;
 

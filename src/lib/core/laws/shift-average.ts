@@ -10,7 +10,7 @@ export const shiftAverageLaw: Law = {
 };
 
 /** Eight hours; 29 CFR 1910.1000(d)(1)(i). */
-const SHIFT_S = 8 * 3600;
+export const SHIFT_S = 8 * 3600;
 
 /**
  * Average over eight hours of what was breathed in turn, in the unit of the concentrations.

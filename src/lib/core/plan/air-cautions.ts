@@ -1,28 +1,52 @@
 import { strictestDustLimit, type DustId } from '../laws/dust-limits';
 import type { Sheet } from '../materials/sheet';
+import { numberText } from '../quantity/display';
 import type { AirRoom } from './air-room';
 import type { Plan } from './plan';
-import { warn, type Draft } from './trace';
+import { highEnd, warn, type Draft } from './trace';
 
 type AirSection = NonNullable<Plan['air']>;
 
-/** Warns of every level above its limit, and of vapor that could burn. */
+/**
+ * Warns of every level above its limit, and of vapor that could burn: by the upper end of what is
+ * likely, in the room when the work ends and over the worst eight hours of the calendar.
+ */
 export function warnOfLevels(
 	draft: Draft,
 	steps: AirSection['steps'],
+	shifts: NonNullable<AirSection['shifts']>,
 	flowFrom: AirSection['flowFrom']
 ): void {
 	const flow = flowFrom === 'assumed' ? 'without a measured fan' : 'with the fan as measured';
-	for (const { substance, materialName, phase, peakPpm, limit, lelFraction } of steps) {
-		if (peakPpm !== null && limit && peakPpm > limit.ppm) {
-			const text = `${substance} from ${materialName} can reach ${peakPpm.toPrecision(2)} ppm in the room ${flow}; ${limit.set} allows ${limit.ppm.toPrecision(3)} ppm (${limit.edition}). Extract at the work, and wear what the SDS asks for.`;
+	for (const [i, step] of steps.entries()) {
+		const { substance, substanceId, materialName, phase, peakPpm, limit, lelFraction } = step;
+		const of = `${substance} from ${materialName}`;
+		const shift = shifts.find((each) => each.substanceId === substanceId);
+		const shiftPath = `air.shifts.${shift ? shifts.indexOf(shift) : -1}.averagePpm`;
+		const averagePpm = shift ? highEnd(draft, shiftPath, shift.averagePpm) : 0;
+		const peakHighPpm = highEnd(draft, `air.steps.${i}.peakPpm`, peakPpm ?? 0);
+		const isAbove = limit && peakHighPpm > limit.ppm;
+		const isAboveOverShift = shift?.limit && averagePpm > shift.limit.ppm;
+		const named = limit ?? shift?.limit;
+		if (peakPpm !== null && named && (isAbove || isAboveOverShift)) {
+			const over = shift
+				? ` and, over the worst eight hours of the calendar, ${reaching(averagePpm, shift.averagePpm, 'ppm')} on average`
+				: '';
+			const text = `${of} can reach ${reaching(peakHighPpm, peakPpm, 'ppm')} in the room when the work ends${over}, ${flow}; ${named.set} allows ${named.ppm.toPrecision(3)} ppm (${named.edition}). Extract at the work, and wear what the SDS asks for.`;
 			warn(draft, 'warn', 'air-limit', phase, text);
 		}
-		if (lelFraction !== null && lelFraction >= 0.25) {
-			const text = `${substance} from ${materialName} can reach ${Math.round(100 * lelFraction)} % of its lower explosive limit in the room ${flow}; a quarter is too much. No flame, no spark, and more air.`;
+		const lelHigh = highEnd(draft, `air.steps.${i}.lelFraction`, lelFraction ?? 0);
+		if (lelFraction !== null && lelHigh >= 0.25) {
+			const text = `${of} comes to ${reaching(100 * lelHigh, 100 * lelFraction, '%')} of its lower explosive limit in the room ${flow} if the work goes on; a quarter is too much. No flame, no spark, and more air.`;
 			warn(draft, 'warn', 'fire', phase, text);
 		}
 	}
+}
+
+/** "530 ppm (likely 300)": what decides first. */
+function reaching(high: number, likely: number, unit: string): string {
+	const [most, usual] = [high, likely].map((value) => numberText(Number(value.toPrecision(2)), 2));
+	return most === usual ? `${most} ${unit}` : `${most} ${unit} (likely ${usual})`;
 }
 
 /** What is known to be in the air and can't be computed. */

@@ -1,9 +1,10 @@
-import { buildupLaw, concentrationAfter, purgeLaw, timeToPpm } from '../laws/buildup';
-import { vaporFlowM3PerH } from '../laws/ppm';
-import { shiftAverage, shiftAverageLaw } from '../laws/shift-average';
+import { buildupLaw, concentrationAfter, purgeLaw, timeToPpm, type Room } from '../laws/buildup';
+import { eightHourPpm, exposureDoseLaw } from '../laws/exposure-dose';
+import { SHIFT_S } from '../laws/shift-average';
 import { SUBSTANCES } from '../laws/substances';
 import type { AirRelease } from './air-releases';
-import { flowInput, mixingInput, type AirRoom } from './air-room';
+import { releaseAt } from './air-pulse';
+import { flowInput, mixingInput, volumeInput, type AirRoom } from './air-room';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { computed, inherited, traced, type Draft } from './trace';
@@ -25,49 +26,39 @@ export function levelsIn(
 ): Pick<AirStep, 'peakPpm' | 'shiftAveragePpm' | 'curve' | 'clearWaitS'> {
 	const substance = SUBSTANCES[substanceId];
 	const what = `${substance.name} from ${use.sheet.name}`;
-	const effectiveM3PerH = room.flowM3PerH / room.mixingFactor;
-	const air = { effectiveM3PerH, roomM3: room.roomM3, sensitizer: substance.sensitizer };
 	const untilS = use.overS * use.times;
 	const inputs = [
 		computed('ṁ', 'release', releaseGPerMin, 'g/min', `${path}.releaseGPerMin`),
 		flowInput(room),
 		mixingInput(draft, room),
-		computed('V', 'volume of the room', room.roomM3, 'm3', 'air.roomM3'),
+		volumeInput(room),
 		computed('t', 'all coats one after another', untilS, 's')
 	];
+	const nominal = [releaseGPerMin, room.flowM3PerH, room.mixingFactor, room.roomM3] as const;
+	const releaseOf = releaseAt(draft, substanceId, untilS, ceilingPpm);
+	// Above saturation nothing evaporates any more, whatever the mass balance says.
+	const held = (ppm: number): number => Math.min(ppm, ceilingPpm ?? ppm);
+	const risen = (afterS: number, ...given: number[]): number =>
+		held(concentrationAfter({ ...releaseOf(...given), startPpm: 0, afterS }).ppm);
 	return (
 		withinLaw(draft, 'air', `Build-up, ${what}`, () => {
-			const vaporM3PerH = (rate: number) =>
-				vaporFlowM3PerH({
-					releaseGPerMin: rate,
-					molarMassGPerMol: substance.molarMassGPerMol.value,
-					temperatureC: draft.temperatureC
-				});
-			// Above saturation nothing evaporates any more, whatever the mass balance says.
-			const held = (ppm: number) => Math.min(ppm, ceilingPpm ?? ppm);
-			const rising = (afterS: number, rate = releaseGPerMin) =>
-				held(
-					concentrationAfter({ ...air, vaporM3PerH: vaporM3PerH(rate), startPpm: 0, afterS }).ppm
-				);
-			const peakPpm = rising(untilS);
+			const air = { ...releaseOf(...nominal), vaporM3PerH: 0 };
+			const peakPpm = risen(untilS, ...nominal);
 			const targetPpm = limit ? limit.ppm * DEFAULTS.clearShare.value : null;
-			const clearFrom = (startPpm: number, endPpm: number): number | null =>
-				startPpm <= endPpm
-					? 0
-					: timeToPpm({ ...air, vaporM3PerH: 0, startPpm, targetPpm: endPpm }).timeS;
+			const clearFrom = (startPpm: number, endPpm: number, given: Room): number | null =>
+				startPpm <= endPpm ? 0 : timeToPpm({ ...given, startPpm, targetPpm: endPpm }).timeS;
 			const clearS =
-				targetPpm === null || substance.sensitizer ? null : clearFrom(peakPpm, targetPpm);
-			const fallS = clearS ?? (4 * 3600 * Math.LN2 * room.roomM3) / effectiveM3PerH;
+				targetPpm === null || substance.sensitizer ? null : clearFrom(peakPpm, targetPpm, air);
+			const fallS = clearS ?? (4 * 3600 * Math.LN2 * room.roomM3) / air.effectiveM3PerH;
 			const at = (i: number) => i / HALF_POINTS;
 			const up = Array.from({ length: HALF_POINTS + 1 }, (_, i) => ({
 				atS: untilS * at(i),
-				ppm: rising(untilS * at(i))
+				ppm: risen(untilS * at(i), ...nominal)
 			}));
 			const down = Array.from({ length: fallS > 0 ? HALF_POINTS : 0 }, (_, i) => ({
 				atS: untilS + fallS * at(i + 1),
 				ppm: concentrationAfter({
 					...air,
-					vaporM3PerH: 0,
 					startPpm: peakPpm,
 					afterS: fallS * at(i + 1)
 				}).ppm
@@ -78,7 +69,7 @@ export function levelsIn(
 				unit: 'ppm',
 				law: buildupLaw,
 				inputs,
-				...inherited(draft, inputs, (rate = 0) => rising(untilS, rate)),
+				...inherited(draft, inputs, (...given) => risen(untilS, ...given)),
 				note: 'Averaged over the room; where you breathe it is higher.'
 			});
 			if (clearS !== null && targetPpm !== null) {
@@ -91,31 +82,29 @@ export function levelsIn(
 					...inherited(
 						draft,
 						inputs,
-						(rate = 0) => clearFrom(rising(untilS, rate), targetPpm) ?? Number.NaN
+						(...given) =>
+							clearFrom(risen(untilS, ...given), targetPpm, {
+								...releaseOf(...given),
+								vaporM3PerH: 0
+							}) ?? Number.NaN
 					),
 					note: 'Cups, rags and wet coats go on giving off vapor: take them out first. Never an all-clear.'
 				});
 			}
-			const periods = up.slice(1).map(({ atS, ppm }, i) => ({
-				concentration: (ppm + (up[i]?.ppm ?? 0)) / 2,
-				timeS: atS - (up[i]?.atS ?? 0)
-			}));
-			const highest = computed('C', 'level when the work ends', peakPpm, 'ppm', `${path}.peakPpm`);
-			// The whole curve rises and falls with its end, held or not.
-			const averageAt = (endPpm: number): number =>
-				peakPpm > 0 ? (shiftAverage(periods) * endPpm) / peakPpm : 0;
+			// Of work longer than a shift the last eight hours are the worst that a shift can hold.
+			const fromS = Math.max(0, untilS - SHIFT_S);
+			const averageOf = (...given: number[]): number => eightHourPpm(releaseOf(...given), fromS);
 			return {
 				peakPpm,
-				shiftAveragePpm: withinLaw(draft, 'air', `Average over a shift, ${what}`, () =>
-					traced(draft, `${path}.shiftAveragePpm`, {
-						label: `${what}: average over eight hours, for one who stays throughout`,
-						value: shiftAverage(periods),
-						unit: 'ppm',
-						law: shiftAverageLaw,
-						inputs: [highest],
-						...inherited(draft, [highest], (endPpm = 0) => averageAt(endPpm))
-					})
-				),
+				shiftAveragePpm: traced(draft, `${path}.shiftAveragePpm`, {
+					label: `${what}: average over eight hours with this step alone, for one who stays throughout`,
+					value: averageOf(...nominal),
+					unit: 'ppm',
+					law: exposureDoseLaw,
+					inputs,
+					...inherited(draft, inputs, averageOf),
+					note: 'The work and what lingers in the air after it; other steps of the same shift add to it.'
+				}),
 				curve: [...up, ...down],
 				clearWaitS: clearS
 			};

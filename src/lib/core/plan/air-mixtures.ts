@@ -11,7 +11,7 @@ import { SUBSTANCES } from '../laws/substances';
 import type { AirRelease } from './air-releases';
 import { mixingInput, type AirRoom } from './air-room';
 import type { Plan } from './plan';
-import { computed, traced, type Draft } from './trace';
+import { computed, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type Mixture = NonNullable<Plan['air']>['mixtures'][number];
@@ -59,23 +59,26 @@ function mixture(draft: Draft, room: AirRoom, parts: readonly AirRelease[], path
 		key: 'limitMgPerM3' | 'lelPct' | 'dilutionM3PerH',
 		label: string,
 		isKnown: boolean,
-		compute: () => number
-	): number | null =>
-		isKnown
+		compute: (mixingFactor: number) => number
+	): number | null => {
+		const given = key === 'dilutionM3PerH' ? [...inputs, mixingInput(draft, room)] : inputs;
+		return isKnown
 			? withinLaw(draft, 'air', `${name}: ${label}`, () =>
 					traced(draft, `${path}.${key}`, {
 						label: `${name}: ${label}`,
-						value: compute(),
+						value: compute(room.mixingFactor),
 						unit: key === 'limitMgPerM3' ? 'mg/m3' : key === 'lelPct' ? '%' : 'm3/h',
 						law: {
 							limitMgPerM3: liquidMixtureLimitLaw,
 							lelPct: mixtureLelLaw,
 							dilutionM3PerH: dilutionFlowLaw
 						}[key],
-						inputs: key === 'dilutionM3PerH' ? [...inputs, mixingInput(draft, room)] : inputs
+						inputs: given,
+						...inherited(draft, given, (...values) => compute(values.at(-1) ?? room.mixingFactor))
 					})
 				)
 			: null;
+	};
 	const isWhole = withLimit.length === known.length;
 	return {
 		materialName: name,
@@ -98,9 +101,9 @@ function mixture(draft: Draft, room: AirRoom, parts: readonly AirRelease[], path
 			'dilutionM3PerH',
 			'outdoor air for all its vapors',
 			isWhole && !known.some(({ sensitizer }) => sensitizer),
-			() =>
+			(mixingFactor) =>
 				additiveDilutionFlow(
-					withLimit.map((part) => ({ ...part, mixingFactor: room.mixingFactor })),
+					withLimit.map((part) => ({ ...part, mixingFactor })),
 					draft.temperatureC
 				).flowM3PerH
 		)

@@ -2,6 +2,7 @@ import {
 	filmReleaseGPerMin,
 	filmReleaseLaw,
 	poolReleaseGPerMin,
+	POOL_RELEASE_FACTOR,
 	poolReleaseLaw
 } from '../laws/evaporation';
 import { SUBSTANCES, type SubstanceId } from '../laws/substances';
@@ -22,6 +23,8 @@ export interface AirUse {
 	areaCm2: number;
 	overS: number;
 	times: number;
+	/** Tasks of the calendar with which each of these times begins. */
+	taskIds: readonly string[];
 }
 
 export interface AirRelease {
@@ -92,7 +95,14 @@ export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 function isocyanateRelease(draft: Draft, use: AirUse): AirRelease {
 	const pressure = substancePressurePa('mdi', draft.temperatureC) ?? 0;
 	const molarMass = SUBSTANCES.mdi.molarMassGPerMol.value;
-	const releaseOf = (areaCm2 = 0, airMPerS = 0, vaporPressurePa = 0, molarMassGPerMol = 0) =>
+	const releaseOf = (
+		areaCm2 = 0,
+		airMPerS = 0,
+		vaporPressurePa = 0,
+		molarMassGPerMol = 0,
+		trueShare = 1
+	) =>
+		trueShare *
 		poolReleaseGPerMin({
 			areaCm2,
 			airMPerS,
@@ -115,7 +125,12 @@ function isocyanateRelease(draft: Draft, use: AirUse): AirRelease {
 			},
 			defaultInput('u', 'poolAirMPerS'),
 			constant('P', SUBSTANCES.mdi.vaporPressurePa?.source ?? 'MDI', pressure, 'Pa'),
-			constant('M', 'molar mass of MDI, g/mol (IUPAC)', molarMass, 'count')
+			constant('M', 'molar mass of MDI, g/mol (IUPAC)', molarMass, 'count'),
+			{
+				...constant('x', 'true over computed: the law holds within a factor of two', 1, 'count'),
+				low: 1 / POOL_RELEASE_FACTOR,
+				high: POOL_RELEASE_FACTOR
+			}
 		]
 	};
 }

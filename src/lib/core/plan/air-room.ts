@@ -15,5 +15,8 @@ export const mixingInput = ({ inputs }: Draft, { mixingFactor }: AirRoom) =>
 		? defaultInput('K', 'mixingFactor')
 		: entered('K', 'mixing factor', mixingFactor, 'count');
 
+export const volumeInput = ({ roomM3 }: AirRoom) =>
+	computed('V', 'volume of the room', roomM3, 'm3', 'air.roomM3');
+
 export const flowInput = ({ flowM3PerH }: AirRoom) =>
 	computed('Q', 'outdoor air of the room', flowM3PerH, 'm3/h', 'air.flowM3PerH');

@@ -12,7 +12,8 @@ import type { Sheet } from '../materials/sheet';
 import { mixturesOf } from './air-mixtures';
 import { dustOf, unknowns, warnOfLevels } from './air-cautions';
 import { releasesOf, type AirUse } from './air-releases';
-import { mixingInput, type AirRoom } from './air-room';
+import { flowInput, mixingInput, volumeInput, type AirRoom } from './air-room';
+import { airShifts } from './air-shifts';
 import { airStep } from './air-step';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
@@ -25,7 +26,8 @@ type AirSection = NonNullable<Plan['air']>;
 export function airSection(
 	draft: Draft,
 	uses: readonly AirUse[],
-	used: readonly Sheet[]
+	used: readonly Sheet[],
+	calendar: Plan['calendar']
 ): AirSection {
 	const { shop } = draft.inputs;
 	const { flowM3PerH, flowFrom } = flowOf(draft);
@@ -44,7 +46,11 @@ export function airSection(
 	const releases = uses.flatMap((use) => releasesOf(draft, use));
 	const steps = releases.map((release, i) => airStep(draft, room, release, `air.steps.${i}`));
 	const hasSensitizer = steps.some(({ isSensitizer }) => isSensitizer) || used.some(sensitizes);
-	warnOfLevels(draft, steps, flowFrom);
+	const shifts = airShifts(draft, room, releases, steps, calendar);
+	warnOfLevels(draft, steps, shifts, flowFrom);
+	const flow = flowInput(room);
+	const mixing = mixingInput(draft, room);
+	const volume = volumeInput(room);
 	return {
 		...room,
 		limitSets: [...room.limitSets],
@@ -54,23 +60,23 @@ export function airSection(
 			value: airChangesPerH({ flowM3PerH, roomM3: room.roomM3 }),
 			unit: '1/h',
 			law: airChangesLaw,
-			inputs: [
-				computed('Q', 'outdoor air', flowM3PerH, 'm3/h', 'air.flowM3PerH'),
-				computed('V', 'volume of the room', room.roomM3, 'm3', 'air.roomM3')
-			]
+			inputs: [flow, volume],
+			...inherited(draft, [flow, volume], (flowOf = 0, volumeM3 = 0) =>
+				airChangesPerH({ flowM3PerH: flowOf, roomM3: volumeM3 })
+			)
 		}),
 		halfLifeS: traced(draft, 'air.halfLifeS', {
 			label: 'A level halves within',
 			value: halfLifeS({ effectiveM3PerH: flowM3PerH / room.mixingFactor, roomM3: room.roomM3 }),
 			unit: 's',
 			law: buildupLaw,
-			inputs: [
-				computed('Q', 'outdoor air', flowM3PerH, 'm3/h', 'air.flowM3PerH'),
-				mixingInput(draft, room),
-				computed('V', 'volume of the room', room.roomM3, 'm3', 'air.roomM3')
-			]
+			inputs: [flow, mixing, volume],
+			...inherited(draft, [flow, mixing, volume], (flowOf = 0, factor = 1, volumeM3 = 0) =>
+				halfLifeS({ effectiveM3PerH: flowOf / factor, roomM3: volumeM3 })
+			)
 		}),
 		steps,
+		shifts,
 		mixtures: mixturesOf(draft, room, releases),
 		mixtureIndex: worstIndex(draft, steps),
 		dust: dustOf(room, used),
@@ -117,15 +123,17 @@ function flowOf(draft: Draft): { flowM3PerH: number; flowFrom: AirSection['flowF
 		return { flowM3PerH, flowFrom: 'grille' };
 	}
 	const roomM3 = roomVolumeM3 ?? DEFAULTS.roomM3.value;
+	const leaks = [
+		defaultInput('n', 'airChanges'),
+		enteredOr(roomVolumeM3, DEFAULTS.roomM3.value, 'V', 'volume of the room', 'm3')
+	];
 	const flowM3PerH = traced(draft, 'air.flowM3PerH', {
 		label: `${label}, assumed`,
 		value: DEFAULTS.airChanges.value * roomM3,
 		unit: 'm3/h',
 		law: airChangesLaw,
-		inputs: [
-			defaultInput('n', 'airChanges'),
-			enteredOr(roomVolumeM3, DEFAULTS.roomM3.value, 'V', 'volume of the room', 'm3')
-		],
+		inputs: leaks,
+		...inherited(draft, leaks, (changesPerH = 0, volumeM3 = 0) => changesPerH * volumeM3),
 		note: 'No fan was measured, so this is a room with its doors shut.'
 	});
 	return { flowM3PerH, flowFrom: 'assumed' };

@@ -1,17 +1,11 @@
-import { dilutionFlow, dilutionFlowLaw } from '../laws/dilution';
 import { saturatedVapor, saturationLaw } from '../laws/evaporation';
 import type { LimitKind, LimitSet } from '../laws/exposure-limits';
-import {
-	fireDilutionFlow,
-	fireDilutionLaw,
-	lelFraction,
-	lelFractionLaw
-} from '../laws/fire-dilution';
 import { strictestLimit, strictestLimitLaw } from '../laws/strictest-limit';
 import { SUBSTANCES, type SubstanceId } from '../laws/substances';
 import { substancePressurePa, type AirRelease } from './air-releases';
+import { flowsFor } from './air-flows';
 import { levelsIn } from './air-levels';
-import { flowInput, mixingInput, type AirRoom } from './air-room';
+import type { AirRoom } from './air-room';
 import type { Plan } from './plan';
 import { constant, computed, entered, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
@@ -21,7 +15,12 @@ type AirLimit = NonNullable<AirStep['limit']>;
 
 const KINDS: readonly LimitKind[] = ['average', 'short', 'ceiling'];
 
-function limitOf(id: SubstanceId, sets: readonly LimitSet[], kind: LimitKind): AirLimit | null {
+/** The strictest limit of one kind among lists; null when none of them has one. */
+export function limitOf(
+	id: SubstanceId,
+	sets: readonly LimitSet[],
+	kind: LimitKind
+): AirLimit | null {
 	const found = strictestLimit({ substance: id, sets, kind });
 	return found && { ppm: found.limitPpm, kind, set: found.set, edition: found.source };
 }
@@ -113,107 +112,5 @@ export function airStep(draft: Draft, room: AirRoom, release: AirRelease, path: 
 		limits,
 		...flows,
 		...levels
-	};
-}
-
-function flowsFor(
-	draft: Draft,
-	room: AirRoom,
-	{ use, substanceId, releaseGPerMin }: AirRelease,
-	limit: AirLimit | null,
-	inputs: ReturnType<typeof computed>[],
-	path: string
-): Pick<AirStep, 'dilutionM3PerH' | 'fireM3PerH' | 'lelFraction'> {
-	const substance = SUBSTANCES[substanceId];
-	const sensitizer = substance.sensitizer;
-	const molarMassGPerMol = substance.molarMassGPerMol.value;
-	const what = `${substance.name} from ${use.sheet.name}`;
-	const lelPct = substance.lelPct;
-	const flammable = lelPct && {
-		releaseGPerMin,
-		molarMassGPerMol,
-		lelPct: lelPct.value,
-		temperatureC: draft.temperatureC,
-		sensitizer
-	};
-	const lel = lelPct && constant('LEL', lelPct.source, lelPct.value, '%');
-	return {
-		// Dilution is no control for a sensitizer, so no flow is named that would look like one.
-		dilutionM3PerH:
-			!limit || sensitizer
-				? null
-				: withinLaw(draft, 'air', `Dilution flow, ${what}`, () =>
-						traced(draft, `${path}.dilutionM3PerH`, {
-							label: `${what}: outdoor air to stay at the limit`,
-							value: dilutionFlow(
-								{
-									releaseGPerMin,
-									molarMassGPerMol,
-									limitPpm: limit.ppm,
-									mixingFactor: room.mixingFactor,
-									sensitizer
-								},
-								draft.temperatureC
-							).flowM3PerH,
-							unit: 'm3/h',
-							law: dilutionFlowLaw,
-							inputs: [...inputs, mixingInput(draft, room)],
-							...inherited(
-								draft,
-								inputs,
-								(rate = 0) =>
-									dilutionFlow(
-										{
-											releaseGPerMin: rate,
-											molarMassGPerMol,
-											limitPpm: limit.ppm,
-											mixingFactor: room.mixingFactor,
-											sensitizer
-										},
-										draft.temperatureC
-									).flowM3PerH
-							),
-							note: 'Never an all-clear: measure, and follow the SDS.'
-						})
-					),
-		fireM3PerH: !flammable
-			? null
-			: withinLaw(draft, 'air', `Flow against fire, ${what}`, () =>
-					traced(draft, `${path}.fireM3PerH`, {
-						label: `${what}: outdoor air to stay at a quarter of the explosive limit`,
-						value: fireDilutionFlow(flammable).flowM3PerH,
-						unit: 'm3/h',
-						law: fireDilutionLaw,
-						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : [])],
-						...inherited(
-							draft,
-							inputs,
-							(rate = 0) => fireDilutionFlow({ ...flammable, releaseGPerMin: rate }).flowM3PerH
-						)
-					})
-				),
-		lelFraction: !flammable
-			? null
-			: withinLaw(draft, 'air', `Share of the explosive limit, ${what}`, () =>
-					traced(draft, `${path}.lelFraction`, {
-						label: `${what}: share of the lower explosive limit`,
-						value: lelFraction({ ...flammable, flowM3PerH: room.flowM3PerH / room.mixingFactor })
-							.fraction,
-						unit: 'fraction',
-						law: lelFractionLaw,
-						inputs: [...inputs.slice(0, 3), ...(lel ? [lel] : []), flowInput(room)],
-						...inherited(
-							draft,
-							inputs,
-							(rate = 0) =>
-								lelFraction({
-									...flammable,
-									releaseGPerMin: rate,
-									flowM3PerH: room.flowM3PerH / room.mixingFactor
-								}).fraction
-						),
-						note: 'Averaged over the room: near the liquid it can burn all the same.'
-					})
-				)
 	};
 }

@@ -6,6 +6,9 @@ import type { Plan } from './plan';
 import type { ShellPlan } from './shell-plan';
 import type { Draft } from './trace';
 
+const numbered = (task: string, times: number): string[] =>
+	Array.from({ length: times }, (_, i) => `${task}-${i + 1}`);
+
 interface UseFacts {
 	coats: CoatsPlan;
 	shell: ShellPlan;
@@ -26,7 +29,7 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 		phase: string,
 		title: string,
 		sheet: Sheet | undefined,
-		of: { totalG: number; times: number; overS: number }
+		of: { totalG: number; times: number; overS: number; task: string }
 	): AirUse[] =>
 		sheet && of.totalG > 0 && of.times > 0
 			? [
@@ -37,19 +40,22 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 						massG: of.totalG / of.times,
 						areaCm2: coatedCm2,
 						overS: of.overS,
-						times: of.times
+						times: of.times,
+						taskIds: numbered(of.task, of.times)
 					}
 				]
 			: [];
 	const coated = (kind: 'detail' | 'build', sheet: Sheet | undefined): AirUse[] => {
 		const mine = coats.coats.flatMap((coat, i) =>
-			coat.kind === kind ? { coat, paceS: coats.paceS[i] ?? 0 } : []
+			coat.kind === kind ? { coat, paceS: coats.paceS[i] ?? 0, taskId: `coat-${i + 1}` } : []
 		);
 		if (!sheet || mine.length === 0) return [];
 		const massG = Math.max(...mine.map(({ coat }) => coat.massG));
 		const overS = Math.max(...mine.map(({ coat, paceS }) => paceS + coat.tackTestS));
 		const title = kind === 'detail' ? 'Detail coats' : 'Build coats';
-		return [{ phase: kind, title, sheet, massG, areaCm2: coatedCm2, overS, times: mine.length }];
+		const taskIds = mine.map(({ taskId }) => taskId);
+		const times = mine.length;
+		return [{ phase: kind, title, sheet, massG, areaCm2: coatedCm2, overS, times, taskIds }];
 	};
 	const roundG = Math.max(...shell.rounds.map(({ massG }) => massG));
 	const roundS = Math.max(
@@ -58,25 +64,29 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 	return [
 		...thin('pattern', 'Seal the pattern', materials.sealer, {
 			totalG: release.sealerG,
-			times: DEFAULTS.sealerCoats.value,
-			overS: facts.sealerDryS
+			times: release.sealerCoats ?? DEFAULTS.sealerCoats.value,
+			overS: facts.sealerDryS,
+			task: 'seal'
 		}),
 		...thin('release', 'Wax', materials.wax, {
 			totalG: release.waxG,
 			times: release.waxCoats,
-			overS: release.waxHazeS
+			overS: release.waxHazeS,
+			task: 'wax'
 		}),
 		...thin('release', 'Parting film', materials.film, {
 			totalG: release.filmG,
 			times: release.filmPasses,
-			overS: release.filmDryS
+			overS: release.filmDryS,
+			task: 'film'
 		}),
 		...coated('detail', materials.detail),
 		...coated('build', materials.build),
 		...thin('shellRelease', 'Wax the back of the glove', materials.wax, {
 			totalG: shellRelease.waxG,
 			times: shellRelease.waxCoats,
-			overS: Math.max(release.waxHazeS, 600)
+			overS: Math.max(release.waxHazeS, 600),
+			task: 'back-wax'
 		}),
 		{
 			phase: 'shell',
@@ -85,7 +95,8 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 			massG: roundG,
 			areaCm2: coatedCm2,
 			overS: roundS,
-			times: shell.rounds.length
+			times: shell.rounds.length,
+			taskIds: numbered('round', shell.rounds.length)
 		},
 		{
 			phase: 'pour',
@@ -94,7 +105,8 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 			massG: pour.massG,
 			areaCm2: Math.max(1, footprintCm2),
 			overS: facts.castingS,
-			times: 1
+			times: 1,
+			taskIds: ['pour']
 		}
 	];
 }

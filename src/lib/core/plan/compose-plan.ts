@@ -124,7 +124,8 @@ export function composePlan(draft: Draft): Plan {
 		process,
 		estimateAt: at,
 		evenAt,
-		night
+		night,
+		calendar: calendar.calendar
 	});
 	const rank = { refuse: 0, warn: 1, note: 2 };
 	return {

@@ -1,13 +1,21 @@
 import type { FigureInput } from '../quantity/figure';
+import type { Range } from '../quantity/range';
 import type { Unit } from '../quantity/unit';
 
 interface Default {
 	label: string;
 	value: number;
 	unit: Unit;
+	/** Likely least and greatest, where the value is only a middle one. */
+	range?: Range;
 }
 
 const entry = (label: string, value: number, unit: Unit): Default => ({ label, value, unit });
+const between = (
+	label: string,
+	[low, value, high]: readonly [number, number, number],
+	unit: Unit
+): Default => ({ label, value, unit, range: { low, high } });
 
 /** What a plan takes when neither sheet, shop nor person says; common practice, no source. */
 export const DEFAULTS = {
@@ -43,8 +51,8 @@ export const DEFAULTS = {
 	filmWater: entry('water in the parting film', 0.6, 'fraction'),
 	filmSolids: entry('solids in the parting film', 0.08, 'fraction'),
 	roomM3: entry('volume of the room', 60, 'm3'),
-	airChanges: entry('air changes of a room with its doors shut and no fan', 0.5, '1/h'),
-	mixingFactor: entry('mixing factor', 5, 'count'),
+	airChanges: between('air changes of a room with its doors shut and no fan', [0.2, 0.5, 1], '1/h'),
+	mixingFactor: between('mixing factor, 1 ideal to 10 poor', [3, 5, 10], 'count'),
 	clearShare: entry('share of the limit at which waiting ends', 0.1, 'fraction'),
 	poolAirMPerS: entry('air speed over wet material, the least of the law', 0.5, 'm/s'),
 	calmPeakC: entry('hottest that a forgotten cup may get before it softens and fumes', 80, 'C'),
@@ -63,6 +71,7 @@ export type DefaultKey = keyof typeof DEFAULTS;
 
 /** A default as an input of a figure: marked as such, with where it comes from. */
 export function defaultInput(symbol: string, key: DefaultKey): FigureInput {
-	const { label, value, unit } = DEFAULTS[key];
-	return { symbol, label: `${label} (common practice, no source)`, value, unit, origin: 'default' };
+	const { label, value, unit, range }: Default = DEFAULTS[key];
+	const source = 'common practice, no source';
+	return { symbol, label: `${label} (${source})`, value, unit, origin: 'default', ...range };
 }

@@ -39,6 +39,7 @@ export interface SectionFacts {
 	estimateAt: EstimateFollows;
 	evenAt: Follows;
 	night: NonNullable<Plan['cure']>['night'];
+	calendar: Plan['calendar'];
 }
 
 /** Everything a plan says beyond what is done: room, air, heat, forces, lifting, sizes, choice and waste. */
@@ -53,7 +54,7 @@ export function planSections(draft: Draft, facts: SectionFacts) {
 		room: roomSection(draft, facts.used),
 		walls: wallsSection(draft, build, coats.coats),
 		cure: cureSection(draft, mixedUses(draft, facts), facts.night),
-		air: airSection(draft, airUses(draft, facts), facts.used),
+		air: airSection(draft, airUses(draft, facts), facts.used, facts.calendar),
 		lifting,
 		forces: forcesSection(draft, frame, shellThickness, gloveMm),
 		sizes: sizesSection(draft),

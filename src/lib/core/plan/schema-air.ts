@@ -37,6 +37,7 @@ const airStepSchema = z.strictObject({
 	lelFraction: positive.nullable(),
 	/** With the shop's flow, at the end of the step. */
 	peakPpm: positive.nullable(),
+	/** Over eight hours with this step alone, what lingers after it counted. */
 	shiftAveragePpm: positive.nullable(),
 	curve: z.array(z.strictObject({ atS: positive, ppm: positive })),
 	/** After the step's end, until a tenth of the limit; null when no number says so. */
@@ -53,6 +54,20 @@ export const airSectionSchema = z.strictObject({
 	halfLifeS: positive,
 	limitSets: z.array(z.enum(LIMIT_SETS)),
 	steps: z.array(airStepSchema),
+	/** The worst eight hours of each substance, over all steps; absent from plans of before. */
+	shifts: z
+		.array(
+			z.strictObject({
+				substanceId: z.enum(SUBSTANCE_IDS),
+				substance: z.string(),
+				fromAt: z.string(),
+				/** Indexes of the steps that fall into them. */
+				steps: z.array(z.number().int().nonnegative()),
+				limit: airLimitSchema.nullable(),
+				averagePpm: positive
+			})
+		)
+		.optional(),
 	/** Materials that release more than one substance. */
 	mixtures: z.array(
 		z.strictObject({

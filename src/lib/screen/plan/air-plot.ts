@@ -3,22 +3,18 @@ import type { Plan } from '$lib/core/plan/plan';
 import { displayQuantity } from '$lib/core/quantity/display';
 import { durationText } from '$lib/core/quantity/duration-text';
 import type { PlotLevel, TimePlotData } from '../plot/plot-data';
+import { LIMIT_KINDS } from './limit-kinds';
 
 export type AirStep = NonNullable<Plan['air']>['steps'][number];
 type Limit = AirStep['limits'][number];
 
 /** Limits up to this many times the highest point are drawn; the rest would flatten the curve. */
 const ROOM_ABOVE = 1.25;
-const KINDS = {
-	average: 'eight-hour average',
-	short: 'short time',
-	ceiling: 'never above'
-} as const;
 const ppm = (value: number) => displayQuantity(value, 'ppm', 'SI');
 
 /** "NIOSH REL 59.4 ppm (eight-hour average)". */
 export const limitWords = ({ set, ppm: value, kind }: Limit): string =>
-	`${set} ${ppm(value)} (${KINDS[kind]})`;
+	`${set} ${ppm(value)} (${LIMIT_KINDS[kind]})`;
 
 /** Which limits lie inside the plot, one line for each value, and which above it. */
 export function limitsAround({ curve, limit, limits }: AirStep): {
