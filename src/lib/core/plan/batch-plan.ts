@@ -1,18 +1,18 @@
 import { BRUSH_LOSS_G, coatLossesLaw, CUP_LOSS_G, mixedMassG } from '../laws/coat-losses';
 import { FILL_LIMIT_FRACTION } from '../laws/correction';
-import { cupPace } from '../laws/cup-pace';
 import { otherPartLaw } from '../laws/proportioning';
 import { readableSplitLaw } from '../laws/readable-split';
 import { roundedOutward } from '../quantity/range';
 import { roundTo } from '../quantity/rounding';
 import type { Sheet } from '../materials/sheet';
+import { batchPace } from './batch-pace';
 import { partFractions, splitCup, toleranceOf, type SplitCup } from './cup-parts';
 import { DEFAULTS } from './defaults';
 import { largestCup } from './largest-cup';
 import type { Cup } from './plan';
 import { PlanError } from './plan-error';
 import { traceCup } from './cup-trace';
-import { computed, constant, entered, fromSheet, traced, warn, type Draft } from './trace';
+import { computed, constant, entered, fromSheet, traced, type Draft } from './trace';
 
 export interface BatchPlan {
 	materialId: string;
@@ -36,7 +36,7 @@ const MOST_CUPS = 500;
 /** Rounding to the scale may push a cup over the largest; a cup more cures it. */
 const TRIES = 12;
 
-interface Wanted {
+export interface Wanted {
 	/** Path of the coat or round in the plan, for example "coats.0". */
 	path: string;
 	/** Field of the inputs that the sheet stands in, for messages. */
@@ -56,7 +56,7 @@ interface Wanted {
  * @throws PlanError when the pot life, the scale or the shelf allows no cup at all
  */
 export function batchPlan(draft: Draft, wanted: Wanted): Batch {
-	const { path, sheet, place, title, laidG } = wanted;
+	const { path, sheet, title, laidG } = wanted;
 	const { shop, people } = draft.inputs;
 	const { largestG, mixS, workingS } = largestCup(draft, wanted);
 	const cups = cupsOf(draft, wanted, largestG);
@@ -88,16 +88,6 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 	});
 	const fractions = partFractions(sheet);
 	traceParts(draft, wanted, fractions, cups);
-	const pace = cupPace({
-		cupsG: cups.map((cup) => cup.massG),
-		people,
-		hasMixer: false,
-		mixingTimeS: mixS,
-		workingTimeS: workingS + mixS,
-		layingRateGPerMin: wanted.rateGPerMin,
-		bondWindowS: wanted.bondWindowS
-	});
-	for (const text of pace.warnings) warn(draft, 'warn', 'pace', place, `${title}: ${text}`);
 	return {
 		materialId: sheet.id,
 		materialName: sheet.name,
@@ -108,7 +98,7 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 		largestCupG: largestG,
 		mixS,
 		workingS,
-		paceS: pace.totalS
+		paceS: batchPace(draft, wanted, { cups, mixS, workingS })
 	};
 }
 

@@ -48,7 +48,7 @@ export function coatsPlan(draft: Draft, build: GloveBuild, frame: FramePlan): Co
 		traceCoat(draft, { path, title, kind, thicknessMm, volumeMl, build });
 		const laidG = volumeMl * sheet.mixedDensityGPerMl;
 		gloveG += laidG;
-		const { paceS: pace, ...batch } = batchPlan(draft, {
+		const batch = batchPlan(draft, {
 			path,
 			place: `materials.${kind}`,
 			title,
@@ -57,7 +57,7 @@ export function coatsPlan(draft: Draft, build: GloveBuild, frame: FramePlan): Co
 			rateGPerMin: shop.brushingGPerMin,
 			bondWindowS: sheet.recoatCloses?.timeS ?? sheet.tackFree?.timeS ?? 2700
 		});
-		paceS.push(pace);
+		paceS.push(batch.paceS);
 		const layS = batch.mixS + (60 * (batch.cups[0]?.massG ?? 0)) / shop.brushingGPerMin;
 		const times = coatTimes(draft, { path, title, kind, sheet, thicknessMm, layS });
 		return {

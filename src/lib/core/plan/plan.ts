@@ -77,7 +77,9 @@ const batch = {
 	largestCupG: g,
 	mixS: s,
 	/** From the end of mixing till the cup must be laid, at the room's temperature. */
-	workingS: s
+	workingS: s,
+	/** From the first mixing to the last empty cup; absent from plans of before. */
+	paceS: s.optional()
 };
 
 const coatSchema = z.strictObject({

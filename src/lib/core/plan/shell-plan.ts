@@ -58,7 +58,7 @@ export function shellPlan(
 			areaCm2: (10 * volumeMl) / (shellMm / count)
 		});
 		if (reinforcement) traceFiber(draft, { path, title, volumeMl, fiber, reinforcementG });
-		const { paceS: pace, ...batch } = batchPlan(draft, {
+		const batch = batchPlan(draft, {
 			path,
 			place: 'materials.shell',
 			title,
@@ -67,7 +67,7 @@ export function shellPlan(
 			rateGPerMin: shop.pastingGPerMin,
 			bondWindowS: windowS.timeS
 		});
-		paceS.push(pace);
+		paceS.push(batch.paceS);
 		traced(draft, `${path}.windowClosesS`, {
 			label: `${title}: takes the next without abrading until`,
 			value: windowS.timeS,

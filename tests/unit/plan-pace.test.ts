@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import { makePlan } from '../../src/lib/core/plan/make-plan';
+import { detailInputs } from '../fixtures/materials';
+
+const withPeople = (people: number) => makePlan(detailInputs({ people }));
+
+describe('the pace of a crew', () => {
+	test('of two: one lays while the other mixes the next cup, so that laying never waits', () => {
+		const plan = withPeople(2);
+		const batches = [...plan.coats, ...plan.shell.rounds];
+		for (const [i, { cups, mixS, paceS = 0 }] of plan.coats.entries()) {
+			const layS = (60 * (cups[0]?.massG ?? 0)) / plan.inputs.shop.brushingGPerMin;
+			// By hand: the first cup is mixed, then the slower of laying and mixing sets the beat.
+			const beats = (cups.length - 1) * Math.max(layS, mixS);
+			expect(paceS, `coat ${i}`).toBeCloseTo(mixS + beats + layS, 6);
+		}
+		expect(batches.some(({ cups }) => cups.length > 1)).toBe(true);
+	});
+
+	test('of one: each cup waits for its mixing', () => {
+		for (const { cups, mixS, paceS = 0 } of withPeople(1).coats) {
+			const layS = (60 * (cups[0]?.massG ?? 0)) / withPeople(1).inputs.shop.brushingGPerMin;
+			expect(paceS).toBeCloseTo(cups.length * (mixS + layS), 6);
+		}
+	});
+
+	test('opens: who lays, who mixes, and the gap between two cups', () => {
+		const figure = withPeople(2).figures['coats.0.paceS'];
+		expect(figure?.law.id).toBe('cup-pace');
+		expect(figure?.inputs.find(({ symbol }) => symbol === 'n_lay')).toMatchObject({
+			value: 1,
+			label: 'of them lay, one mixes ahead'
+		});
+	});
+});
