@@ -11,6 +11,9 @@ export const calmCupLaw: Law = {
 		'an estimate on the low side of the temperature: stay well below it, and set a warming cup down in moving air, away from people'
 };
 
+/** Heaviest cup that a plan looks at; numerical choice. */
+export const CALM_SEARCHED_G = 20_000;
+
 /**
  * "Do not mix more than": the largest cup, in grams, whose peak stays at or below a limit when it is
  * forgotten at this temperature.

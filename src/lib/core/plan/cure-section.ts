@@ -1,4 +1,4 @@
-import { calmCupLaw, largestCalmCupG } from '../laws/calm-cup';
+import { CALM_SEARCHED_G, calmCupLaw, largestCalmCupG } from '../laws/calm-cup';
 import type { CureMoment } from '../laws/exotherm';
 import { exothermLaw } from '../laws/exotherm';
 import {
@@ -25,8 +25,6 @@ type CureMaterial = CureSection['materials'][number];
 const POINTS = 24;
 /** Curves end after this many times the workable time; a choice of what to show. */
 const SHOWN_TIMES = 4;
-/** Heaviest cup that is looked at; choice of the plan. */
-const SEARCH_UP_TO_G = 20_000;
 const CAUTION =
 	'The heat balance takes one temperature for the whole cup: its middle runs hotter. Never cover a warming cup or set it among things that burn; set it down in extraction, on stone or metal, away from people.';
 const ROUGH =
@@ -78,7 +76,7 @@ const heatsItself = remembered(
 );
 
 const calmCup = remembered((material: CuringMaterial, temperatureC: number, peakC: number) => ({
-	massG: largestCalmCupG(material, temperatureC, { peakC, searchUpToG: SEARCH_UP_TO_G })
+	massG: largestCalmCupG(material, temperatureC, { peakC, searchUpToG: CALM_SEARCHED_G })
 }));
 
 function cureMaterial(
@@ -104,7 +102,7 @@ function cureMaterial(
 			law: calmCupLaw,
 			inputs: [...inputs, room, defaultInput('T_limit', 'calmPeakC')],
 			note: noted(
-				calmG >= SEARCH_UP_TO_G
+				calmG >= CALM_SEARCHED_G
 					? 'No cup up to 20 kg passes the limit.'
 					: 'A heavier cup is laid at once, or not mixed.'
 			)
