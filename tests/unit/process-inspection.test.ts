@@ -4,6 +4,7 @@ import { openDeviations } from '../../src/lib/core/process/changes/deviations';
 import { contextOf } from '../../src/lib/core/process/job';
 import { jobSummary } from '../../src/lib/core/process/summary';
 import { statePath } from '../../src/lib/core/process/state-path';
+import { undoable } from '../../src/lib/core/process/undo';
 import { unfitToSign } from '../../src/lib/core/process/unfit-to-sign';
 import { BenchLog, MAKER, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
@@ -61,7 +62,8 @@ describe('a mold in need of repair', () => {
 			{
 				what: 'The inspection found it in need of repair: voids 2, tears 1.',
 				decided: { redone: true, by: MAKER, note: 'Repaired: Filled two voids on the north face.' }
-			}
+			},
+			{ what: 'The inspection found it sound: voids 2.', decided: { accepted: true } }
 		]);
 	});
 
@@ -105,4 +107,69 @@ test('a log of the first version, signed with a flaw, folds as it did', () => {
 		expect(pathOf(log)).toBe('pour.pouring');
 		expect(contextOf(log.state).deviations).toEqual([]);
 	}
+});
+
+describe('what happens after an inspection', () => {
+	const TORN = { trouble: 'glove-torn', place: 'rim', note: 'caught on the wedge' };
+	const resume = { how: 'laid it flat', wayBack: 'resume' };
+	const looked = { lookedAt: { 1: true } };
+	const SOUND = { voids: 0, bubbles: 0, tears: 0, thinSpots: 0, dimensions: [], verdict: 'sound' };
+
+	test('a trouble of the mold voids the finding, asked for or not: it is inspected anew', () => {
+		for (const log of [found('sound'), found('sound').do('hold.requested', HOLD)]) {
+			log.do('trouble.reported', TORN).do('trouble.mended', resume);
+			expect(pathOf(log)).toBe('inspect');
+			expect(contextOf(log.state)).toMatchObject({ inspection: null, hold: null });
+			expect(log.try('hold.signed', HOLD, SUPERVISOR).ok).toBe(false);
+			expect(why(log.try('mold.inspected', SOUND))).toContain('rim');
+			log.do('mold.inspected', { ...SOUND, ...looked }).sign('moldAccepted');
+		}
+	});
+
+	test('a spill beside it leaves the finding as it is', () => {
+		const log = found('sound').do('hold.requested', HOLD);
+		log.do('trouble.reported', { trouble: 'spill', note: 'wash water' });
+		log.do('trouble.mended', { how: 'mopped', wayBack: 'resume' });
+		expect(pathOf(log)).toBe('moldAccepted.asked');
+		log.do('hold.signed', HOLD, SUPERVISOR);
+	});
+
+	test('a verdict is not undone; one given anew leaves the first for the signer to see', () => {
+		for (const [verdict, words] of [
+			['reject', 'not usable'],
+			['needs repair', 'in need of repair']
+		] as const) {
+			const log = found(verdict);
+			const { id } = log.log.at(-1) ?? { id: '' };
+			expect(undoable(log.state, MAKER)).toBeNull();
+			expect(why(log.try('act.undone', { undoes: id, reason: 'slip' }))).toContain('inspect anew');
+			log.do('mold.inspected', SOUND);
+			expect(pathOf(log)).toBe('moldAccepted.unasked');
+			const open = openDeviations(contextOf(log.state).deviations).map(({ what }) => what);
+			expect(open.at(-1)).toContain(`no repair logged: first found ${words}, now sound`);
+			log.sign('moldAccepted');
+		}
+	});
+
+	test('flaws and sizes in a mold called sound are deviations that the signature answers', () => {
+		const log = new BenchLog(handPlan()).toInspect();
+		const dimensions = [
+			{ name: 'Overall length', plannedMm: 100, measuredMm: 50 },
+			{ name: 'Overall width', plannedMm: 100, measuredMm: 101.5 }
+		];
+		log.do('mold.inspected', { ...SOUND, tears: 9, dimensions });
+		const [only, ...more] = contextOf(log.state).deviations;
+		expect(only).toMatchObject({
+			blocking: false,
+			what: 'The inspection found it sound: tears 9, Overall length 50 mm, planned 100 mm.'
+		});
+		expect(more).toEqual([]);
+		log.sign('moldAccepted');
+		expect(contextOf(log.state).deviations[0]?.decided).toMatchObject({ accepted: true });
+	});
+
+	test('a clean one leaves nothing to decide', () => {
+		const log = new BenchLog(handPlan()).toInspect().do('mold.inspected', SOUND);
+		expect(contextOf(log.state).deviations).toEqual([]);
+	});
 });

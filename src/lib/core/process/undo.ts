@@ -17,9 +17,7 @@ const FINAL: readonly EventType[] = [
 
 /** What an inspection found stands too: it is looked at anew, and the first finding stays in sight. */
 function isFinal(state: JobState, type: EventType): boolean {
-	return (
-		FINAL.includes(type) || (type === 'mold.inspected' && isSince(state.snapshot.context, 3))
-	);
+	return FINAL.includes(type) || (type === 'mold.inspected' && isSince(state.snapshot.context, 3));
 }
 
 /** Facts beside the work: they change no step, so an act before them can still be taken back. */

@@ -74,7 +74,7 @@ export const VERDICTS = {
 export function inspected(c: ProcessContext, e: EventOf<'mold.inspected'>): Change {
 	const inspection = { verdict: e.verdict, isAccepted: false };
 	if (!isSince(c, 2)) return { inspection };
-	if (isSince(c, 3)) return { inspection, hold: null, deviations: foundNow(c, e) };
+	if (isSince(c, 3)) return { inspection, deviations: foundNow(c, e) };
 	return e.verdict === 'needs repair' ? { inspection, deviations: noted(c, e) } : { inspection };
 }
 
