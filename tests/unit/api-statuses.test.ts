@@ -159,6 +159,7 @@ test('what each operation can answer beside that', async () => {
 	const nowhere = { id: 'none-such', hash: '1'.repeat(64) };
 	const meshPart = '?upload=upload-001&part=0';
 	const inputs = testInputs();
+	const titleOf = (number: number) => `${inputs.pattern.name}, mold ${number}`;
 	const hash = planHash(makePlan(inputs));
 	const room = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn: true };
 	const act = { id: 'act-000001', seq: 2, event: room };
@@ -173,6 +174,8 @@ test('what each operation can answer beside that', async () => {
 		['GET /api/jobs', 200, {}],
 		['POST /api/jobs', 201, { body: { id: 'job-00002', inputs, planHash: hash } }],
 		['POST /api/jobs', 409, { body: { id: 'job-00001', inputs, planHash: hash } }],
+		['POST /api/jobs', 409, { body: { title: titleOf(2), inputs, planHash: hash } }],
+		['POST /api/jobs', 422, { body: { title: ' ', inputs, planHash: hash } }],
 		['POST /api/jobs', 409, { body: { inputs, planHash: '0'.repeat(64) } }],
 		['POST /api/jobs', 403, { token: tokens.apprentice, body: {} }],
 		['GET /api/jobs/{id}', 200, {}],
@@ -228,8 +231,11 @@ test('what each operation can answer beside that', async () => {
 test('a store that refuses is said with its status', async () => {
 	const token = tokens.worker;
 	await sql`drop trigger event_no_update`.execute(db);
-	await sql`update event set hash = ${'0'.repeat(64)} where job_id = 'job-00002'`.execute(db);
-	const params = { id: 'job-00002' };
+	// A mold that nobody has read yet: what was read once is kept in memory.
+	const opening = { id: 'job-00009', plan: handPlan(), by: headId, content: {} };
+	await createJob(db, { ...opening, at: new Date().toISOString() });
+	await sql`update event set hash = ${'0'.repeat(64)} where job_id = 'job-00009'`.execute(db);
+	const params = { id: 'job-00009' };
 	expect(await ask('GET /api/jobs/{id}', { token, params })).toBe(503);
 });
 

@@ -13,6 +13,13 @@ export const newSessionSchema = z.strictObject({
 
 export const newJobSchema = z.strictObject({
 	id: id.optional().describe('Chosen by the sender; sent twice, it opens one job'),
+	title: z
+		.string()
+		.trim()
+		.min(1)
+		.max(120)
+		.optional()
+		.describe('What the mold is called, which no running mold may be; numbered when left out'),
 	inputs: planInputsSchema,
 	planHash: hash.describe('Of the plan as it was shown, so that nobody accepts another one')
 });

@@ -13,6 +13,8 @@ export interface NewJob {
 	/** Chosen by whoever asks, so that asking twice opens one job. */
 	id?: string;
 	plan: Plan;
+	/** What the mold is called; the plan's own title when left out. */
+	title?: string;
 	/** Person who opens it. */
 	by: string;
 	at: string;
@@ -39,11 +41,10 @@ export interface JobLine {
  */
 export async function createJob(
 	db: Db,
-	{ id = randomUUID(), plan, by, at, content }: NewJob
+	{ id = randomUUID(), plan, title = plan.title, by, at, content }: NewJob
 ): Promise<string> {
 	const text = canonicalJson(planSchema.parse(plan));
 	const planHash = sha256Hex(text);
-	const title = plan.title.slice(0, 120);
 	const first = sealEvent({
 		jobId: id,
 		seq: 1,
@@ -54,7 +55,7 @@ export async function createJob(
 			at,
 			by,
 			jobId: id,
-			title,
+			title: title.slice(0, 120),
 			planHash,
 			processVersion: plan.processVersion,
 			content
@@ -134,7 +135,7 @@ function lineOf(job: JobFile | DamagedJob): JobLine {
 				id,
 				openedAt,
 				headSeq,
-				title: job.plan.title,
+				title: job.state.title,
 				plan: job.plan,
 				state: job.state,
 				damage: null

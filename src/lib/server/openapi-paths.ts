@@ -130,7 +130,7 @@ export const openApiPaths = {
 			refusals: {
 				...body,
 				403: 'code "may-not-accept": plans are accepted by a mold maker, a supervisor or the owner',
-				409: 'code "other-plan": the inputs give another plan than the one that was shown; code "id-taken": the id belongs to another plan'
+				409: 'code "other-plan": the inputs give another plan than the one that was shown; code "id-taken": the id belongs to another plan; code "title-taken": a running mold has the title'
 			},
 			writes: true
 		})

@@ -7,6 +7,7 @@ import { newJobSchema } from '$lib/server/api-schemas';
 import { now } from '$lib/server/clock';
 import { contentHashes } from '$lib/server/content-hashes';
 import { createJob, listJobs } from '$lib/server/jobs.repository';
+import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
 import { ApiProblem } from '$lib/server/problem';
 import { acceptablePlan } from '$lib/server/plan-or-problem';
 
@@ -32,11 +33,16 @@ export const POST = api(async ({ locals, request }) => {
 			detail: 'A plan is accepted by a mold maker, a supervisor or the owner.'
 		});
 	}
-	const { id: wanted, inputs, planHash: seen } = await readJson(request, newJobSchema);
+	const asked = await readJson(request, newJobSchema);
+	const { id: wanted, inputs, planHash: seen } = asked;
 	const plan = acceptablePlan(inputs, seen);
+	const title = asked.title ?? (await nextMoldTitle(locals.db, inputs.pattern.name));
+	const refusal = await titleRefusal(locals.db, title, wanted);
+	if (refusal) throw new ApiProblem({ status: 409, code: 'title-taken', detail: refusal });
 	const id = await createJob(locals.db, {
 		...(wanted ? { id: wanted } : {}),
 		plan,
+		title,
 		by: personOf(locals).id,
 		at: now(),
 		content: contentHashes()

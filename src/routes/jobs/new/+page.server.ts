@@ -8,6 +8,7 @@ import { now } from '$lib/server/clock';
 import { briefings } from '$lib/server/content';
 import { contentHashes } from '$lib/server/content-hashes';
 import { createJob } from '$lib/server/jobs.repository';
+import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
 import { getPattern, listPatterns } from '$lib/server/patterns.repository';
 import { acceptablePlan, planOrProblem } from '$lib/server/plan-or-problem';
 import { ApiProblem } from '$lib/server/problem';
@@ -29,6 +30,7 @@ export const load: PageServerLoad = async ({ locals, url }) => {
 		errors: read.errors,
 		problems,
 		plan,
+		title: pattern && (await nextMoldTitle(locals.db, pattern.name)),
 		hash: plan && planHash(plan),
 		startAt: read.startAt,
 		startText: wallClock(read.startAt, shop.zone),
@@ -40,10 +42,13 @@ export const load: PageServerLoad = async ({ locals, url }) => {
 	};
 };
 
+const MOST_LETTERS = 120;
+
 const acceptSchema = z.object({
 	hash: z.string().regex(/^[0-9a-f]{64}$/),
 	startAt: z.iso.datetime(),
-	jobId: z.uuid()
+	jobId: z.uuid(),
+	title: z.string().trim()
 });
 
 export const actions: Actions = {
@@ -58,10 +63,17 @@ export const actions: Actions = {
 		const { hash, startAt, jobId } = posted.data;
 		const { read } = await asked(locals, url, startAt);
 		if (!read.inputs) return fail(422, { refusal: 'These choices give no plan.' });
+		const { db } = locals;
+		const title = posted.data.title || (await nextMoldTitle(db, read.inputs.pattern.name));
+		const titleError =
+			title.length > MOST_LETTERS
+				? `${title.length} characters are too many; accepted: up to ${MOST_LETTERS}.`
+				: await titleRefusal(db, title, jobId);
+		if (titleError) return fail(409, { title, titleError });
 		try {
 			const plan = acceptablePlan(read.inputs, hash);
 			const content = contentHashes();
-			await createJob(locals.db, { id: jobId, plan, by: person.id, at: now(), content });
+			await createJob(db, { id: jobId, plan, title, by: person.id, at: now(), content });
 		} catch (problem) {
 			if (problem instanceof ApiProblem) {
 				return fail(problem.problem.status, { refusal: problem.problem.detail });

@@ -10,7 +10,8 @@ export const load: PageServerLoad = async ({ params, locals }) => {
 	if (isDamaged(job)) error(503, 'This mold’s record is damaged; its plan is not shown.');
 	return {
 		id: job.id,
-		plan: job.plan,
+		// The mold's own name, which the frozen plan does not know.
+		plan: { ...job.plan, title: job.state.title },
 		hash: job.planHash,
 		briefings: Object.fromEntries([...briefings].map(([slug, { title }]) => [slug, title]))
 	};
