@@ -5,11 +5,8 @@ import { bodyProblems, surfaceOf } from '../../src/lib/core/geometry/solids';
 import { coatVolumeMl } from '../../src/lib/core/laws/coat-volume';
 import { offsetVolumeMl } from '../../src/lib/core/laws/offset-volume';
 import type { Mesh } from '../../src/lib/core/mesh/mesh';
-import { measuresOf } from '../../src/lib/core/mesh/measures';
 import { measuredPattern, patternOffsets } from '../../src/lib/core/mesh/pattern-numbers';
 import { placedMesh } from '../../src/lib/core/mesh/place';
-import { planeBands } from '../../src/lib/core/mesh/plane-bands';
-import { planeCut, type PlanePoint } from '../../src/lib/core/mesh/plane-cut';
 import { SurfaceDistance } from '../../src/lib/core/mesh/surface-distance';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { testInputs } from '../fixtures/materials';
@@ -18,21 +15,6 @@ import { blocks, box, frustum, sphere } from '../fixtures/mesh-solids';
 
 const onBoard = (mesh: Mesh): Mesh =>
 	placedMesh(mesh, { unitMm: 1, down: [0, 0, -1], turnDeg: 0, scale: 1 });
-
-function areaMm2(rings: readonly PlanePoint[][]): number {
-	return rings.reduce(
-		(sum, ring) =>
-			sum +
-			Math.abs(
-				ring.reduce((twice, p, i) => {
-					const q = ring[(i + 1) % ring.length]!;
-					return twice + p.alongMm * q.upMm - p.upMm * q.alongMm;
-				}, 0)
-			) /
-				2,
-		0
-	);
-}
 
 const BOX = { lengthMm: 200, widthMm: 120, heightMm: 60 };
 const boxSolid: Body = {
@@ -142,47 +124,6 @@ describe('the numbers of a mesh on the board', () => {
 		expect(profile.at(-1)?.xMm).toBeCloseTo(50, 1);
 		for (const { xMm, yMm } of profile)
 			expect(yMm).toBeLessThan(80 * (1 - Math.abs(xMm) / 50.2) + 0.5);
-	});
-});
-
-describe('sections', () => {
-	test('a box is cut in a rectangle wherever the plane stands, and not beyond it', () => {
-		const mesh = onBoard(box(200, 120, 60));
-		for (const atMm of [-59.9, 0, 33.3]) {
-			expect(areaMm2(planeCut(mesh, { across: 'y', atMm }))).toBeCloseTo(200 * 60, 6);
-		}
-		expect(areaMm2(planeCut(mesh, { across: 'x', atMm: 7 }))).toBeCloseTo(120 * 60, 6);
-		expect(planeCut(mesh, { across: 'y', atMm: 61 })).toEqual([]);
-	});
-
-	test('two rings where the plane meets two legs', () => {
-		const bridge = blocks(
-			[
-				[0, 20, 80, 100],
-				[0, 30],
-				[0, 40, 50]
-			],
-			(i, _, k) => i !== 1 || k === 1
-		);
-		const rings = planeCut(onBoard(bridge), { across: 'y', atMm: 1 });
-		expect(rings).toHaveLength(1);
-		expect(areaMm2(rings)).toBeCloseTo(100 * 50 - 60 * 40, 6);
-	});
-
-	test('bands around a box are Steiner’s parallel figure over the board', () => {
-		const mesh = onBoard(box(200, 120, 60));
-		const { outlines, stepMm } = planeBands(
-			new SurfaceDistance(mesh),
-			measuresOf(mesh).bounds,
-			{ across: 'y', atMm: 0 },
-			[5, 20]
-		);
-		[5, 20].forEach((t, i) => {
-			const exact = 200 * 60 + (200 + 2 * 60) * t + (Math.PI * t * t) / 2;
-			expect(Math.abs(areaMm2(outlines[i]!) / exact - 1), `${t} mm`).toBeLessThan(0.002);
-			expect(Math.min(...outlines[i]!.flat().map(({ upMm }) => upMm))).toBe(0);
-		});
-		expect(stepMm).toBeLessThan(2);
 	});
 });
 

@@ -1,0 +1,133 @@
+import type { MeshBody } from '../core/geometry/mesh-body';
+import type { DemoPattern } from '../core/mesh/demo/demo-patterns';
+import type { Health } from '../core/mesh/health';
+import type { MeasuredPattern } from '../core/mesh/pattern-numbers';
+import type { Placement } from '../core/mesh/place';
+import type { Refusal } from '../core/mesh/refusal';
+import type {
+	CutPlace,
+	FoundPlaces,
+	MeshAsk,
+	MeshModel,
+	MeshSaid,
+	MeshSectionCut,
+	OpenedMesh
+} from './mesh-messages';
+import { startMeshWorker } from './start-mesh-worker';
+
+/** The page's side of the worker that reads, measures and cuts one mesh file. */
+export class MeshDesk {
+	/** Null while nothing is under way. */
+	progress = $state.raw<{ stage: string; fraction: number | null } | null>(null);
+	refusal = $state.raw<Refusal | null>(null);
+	opened = $state.raw<OpenedMesh | null>(null);
+	health = $state.raw<Health | null>(null);
+	measured = $state.raw<MeasuredPattern | null>(null);
+	offsets = $state.raw<MeshBody['offsets'] | null>(null);
+	found = $state.raw<FoundPlaces | null>(null);
+	section = $state.raw<MeshSectionCut | null>(null);
+	model = $state.raw<MeshModel | null>(null);
+	/** The file as it is sent to the store. */
+	file: Blob | null = null;
+	#worker: Worker | null = null;
+	#onmodel: (() => void) | null = null;
+
+	/** Reads a file; whatever was open before is put away. */
+	open(file: File): void {
+		this.#start(file);
+		this.#ask({ kind: 'open', file, name: file.name });
+	}
+
+	openDemo(demo: DemoPattern['id']): void {
+		this.#start(null);
+		this.#ask({ kind: 'demo', demo });
+	}
+
+	/** Lays the mesh down and measures it. */
+	place(placement: Placement, reachMm: number): void {
+		[this.measured, this.offsets, this.found, this.section, this.model] = [
+			null,
+			null,
+			null,
+			null,
+			null
+		];
+		this.#ask({ kind: 'place', placement, reachMm });
+	}
+
+	cut(cut: CutPlace, outersMm: number[]): void {
+		this.#ask({ kind: 'section', cut, outersMm });
+	}
+
+	/** Asks for the picture in space; resolves once `model` holds it, or null when it is too fine. */
+	draw(): Promise<void> {
+		return new Promise((resolve) => {
+			this.#onmodel = resolve;
+			this.#ask({ kind: 'model' });
+		});
+	}
+
+	/** Stops at once, whatever is under way. */
+	close(): void {
+		this.#worker?.terminate();
+		this.#worker = null;
+		this.#clear();
+	}
+
+	#start(file: File | null): void {
+		this.close();
+		this.file = file;
+		this.progress = { stage: 'Starting', fraction: null };
+		this.#worker = startMeshWorker();
+		this.#worker.onmessage = ({ data }: MessageEvent<MeshSaid>) => this.#hear(data);
+		this.#worker.onerror = () => this.#fail('the part that reads files could not start');
+	}
+
+	#ask(ask: MeshAsk): void {
+		this.#worker?.postMessage(ask);
+	}
+
+	#clear(): void {
+		this.refusal = null;
+		this.progress = null;
+		this.opened = null;
+		this.health = null;
+		this.measured = null;
+		this.offsets = null;
+		this.found = null;
+		this.section = null;
+		this.model = null;
+		this.file = null;
+	}
+
+	#fail(message: string): void {
+		this.close();
+		this.refusal = {
+			ok: false,
+			what: `This file was too much for this device (${message})`,
+			where: 'whole file',
+			accepted: 'a coarser mesh, or another device'
+		};
+	}
+
+	#hear(said: MeshSaid): void {
+		if (said.kind === 'progress') this.progress = { stage: said.stage, fraction: said.fraction };
+		else if (said.kind === 'idle') this.progress = null;
+		else if (said.kind === 'opened') {
+			this.opened = said.opened;
+			this.file = said.file ?? this.file;
+		} else if (said.kind === 'health') this.health = said.health;
+		else if (said.kind === 'measured') this.measured = said.measured;
+		else if (said.kind === 'offsets') this.offsets = said.offsets;
+		else if (said.kind === 'places') this.found = said.found;
+		else if (said.kind === 'section') this.section = said.section;
+		else if (said.kind === 'model') {
+			this.model = said.model;
+			this.#onmodel?.();
+		} else if (said.kind === 'failed') this.#fail(said.message);
+		else {
+			this.close();
+			this.refusal = said.refusal;
+		}
+	}
+}

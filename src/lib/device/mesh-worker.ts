@@ -1,0 +1,44 @@
+import type { MeshAsk, MeshSaid } from './mesh-messages';
+import { MeshWork } from './mesh-work';
+
+const say = (said: MeshSaid, moved: Transferable[] = []): void =>
+	postMessage(said, { transfer: moved });
+const work = new MeshWork(say, () => new Promise((resolve) => setTimeout(resolve, 20)));
+
+addEventListener('message', ({ data }: MessageEvent<MeshAsk>) => {
+	answer(data).catch((error: unknown) =>
+		say({ kind: 'failed', message: error instanceof Error ? error.message : String(error) })
+	);
+});
+
+async function answer(ask: MeshAsk): Promise<void> {
+	if (ask.kind === 'open') await work.open(await bytesOf(ask.file), ask.name);
+	else if (ask.kind === 'demo') await work.openDemo(ask.demo);
+	else if (ask.kind === 'place') await work.place(ask.placement, ask.reachMm);
+	else if (ask.kind === 'section') work.section(ask.cut, ask.outersMm);
+	else {
+		const model = work.model();
+		const moved = model
+			? [model.positions, model.triangles, model.depthsMm].flatMap((array) =>
+					array ? [array.buffer] : []
+				)
+			: [];
+		say({ kind: 'model', model }, moved);
+	}
+}
+
+/** The bytes of a file, with a word at each twentieth of it. */
+async function bytesOf(file: Blob): Promise<Uint8Array> {
+	const bytes = new Uint8Array(file.size);
+	const reader = file.stream().getReader();
+	let [at, told] = [0, -1];
+	for (;;) {
+		const { done, value } = await reader.read();
+		if (done) return bytes;
+		bytes.set(value, at);
+		at += value.length;
+		const part = Math.floor((20 * at) / file.size);
+		if (part > told) say({ kind: 'progress', stage: 'Reading the file', fraction: at / file.size });
+		told = part;
+	}
+}

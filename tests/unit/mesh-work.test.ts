@@ -1,0 +1,96 @@
+import { expect, test } from 'vitest';
+import { DEMO_PATTERNS } from '../../src/lib/core/mesh/demo/demo-patterns';
+import { binaryStl } from '../../src/lib/core/mesh/write-stl';
+import type { MeshSaid } from '../../src/lib/device/mesh-messages';
+import { MeshWork } from '../../src/lib/device/mesh-work';
+import { blocks, box } from '../fixtures/mesh-solids';
+
+const flat = { unitMm: 1, down: [0, 0, -1] as [number, number, number], turnDeg: 0, scale: 1 };
+
+function bench() {
+	const said: MeshSaid[] = [];
+	const work = new MeshWork(
+		(word) => said.push(word),
+		() => Promise.resolve()
+	);
+	const heard = <K extends MeshSaid['kind']>(kind: K) =>
+		said.filter((word): word is Extract<MeshSaid, { kind: K }> => word.kind === kind);
+	return { work, said, heard };
+}
+
+test('a file is opened, laid down, measured, cut and drawn; each finding is said once known', async () => {
+	const { work, said, heard } = bench();
+	// Two legs under a lintel: a hollow of 20 × 30 mm that a coat of 3 mm does not bridge, but its foot.
+	const gate = blocks(
+		[
+			[0, 20, 40, 60],
+			[0, 30],
+			[0, 30, 50]
+		],
+		(i, _, k) => i !== 1 || k === 1
+	);
+	await work.open(binaryStl(gate), 'gate.stl');
+	expect(heard('opened')[0]?.opened).toMatchObject({
+		format: 'stl',
+		unitMm: null,
+		sides: [60, 30, 50]
+	});
+	expect(heard('opened')[0]?.opened.rests[0]).toMatchObject({ height: 30 });
+	expect(heard('health')[0]?.health.trust).toEqual({ area: true, volume: true, distance: true });
+	await work.place(flat, 3);
+	expect(heard('measured')[0]?.measured.numbers.volumeMl).toBeCloseTo(72, 9);
+	expect(heard('offsets')[0]?.offsets).toHaveLength(8);
+	expect(heard('places')[0]?.found.places.length).toBeGreaterThan(0);
+	work.section({ across: 'length', atMm: 0 }, [3, 6]);
+	expect(heard('section')[0]?.section).toMatchObject({ cut: { across: 'length', atMm: 0 } });
+	expect(heard('section')[0]?.section.offsets.map(({ distanceMm }) => distanceMm)).toEqual([3, 6]);
+	const model = work.model();
+	expect(model?.depthsMm).toHaveLength((model?.positions.length ?? 0) / 3);
+	expect(said.at(-2)?.kind).toBe('idle');
+}, 60_000);
+
+test('a broken file is refused with what, where and what is accepted; nothing else is said', async () => {
+	const { work, heard } = bench();
+	await work.open(binaryStl(box(20, 10, 5)).subarray(0, 300), 'cut-short.stl');
+	expect(heard('refused')[0]?.refusal).toMatchObject({
+		what: expect.stringContaining('cut short'),
+		where: 'header, bytes 81 to 84'
+	});
+	expect(heard('opened')).toEqual([]);
+	await work.place(flat, 3);
+	expect(heard('measured')).toEqual([]);
+});
+
+test('of an open mesh only what can be trusted is computed', async () => {
+	const { work, heard } = bench();
+	const open = box(40, 30, 20);
+	await work.open(
+		binaryStl({ ...open, triangles: open.triangles.subarray(0, open.triangles.length - 3) }),
+		'open.stl'
+	);
+	expect(heard('health')[0]?.health).toMatchObject({
+		isWatertight: false,
+		trust: { volume: false, distance: false }
+	});
+	await work.place(flat, 3);
+	expect(heard('measured')).toHaveLength(1);
+	expect(heard('offsets')).toEqual([]);
+	work.section({ across: 'width', atMm: 0 }, [3]);
+	expect(heard('section')[0]?.section.offsets).toEqual([]);
+});
+
+test('laid down anew, the older round ends between its steps', async () => {
+	const { work, heard } = bench();
+	await work.open(binaryStl(box(40, 30, 20)), 'box.stl');
+	await Promise.all([work.place(flat, 3), work.place({ ...flat, scale: 2 }, 3)]);
+	expect(heard('measured').map(({ measured }) => measured.numbers.lengthMm)).toEqual([80]);
+	expect(heard('offsets')).toHaveLength(1);
+});
+
+test('an invented pattern comes as a file would, with the file to keep', async () => {
+	const { work, heard } = bench();
+	await work.openDemo(DEMO_PATTERNS[0]!.id);
+	const [{ opened, file } = { opened: null, file: null }] = heard('opened');
+	expect(file?.size).toBe(opened?.bytes);
+	expect(heard('health')[0]?.health.faults).toEqual([]);
+});
