@@ -20,7 +20,8 @@ function room(
 	releaseH: number,
 	ceilingPpm: number | null
 ): EndingRelease {
-	const releaseS = releaseH * 3600;
+	// Whole seconds, so that the last step of the work ends with it.
+	const releaseS = Math.round(releaseH * 3600);
 	return { effectiveM3PerH, roomM3, vaporM3PerH, releaseS, ceilingPpm, sensitizer: false };
 }
 

@@ -34,7 +34,7 @@ interface OutsideCase {
 }
 
 /**
- * Checks one number of ours against one that nobody here wrote, and leaves the row for the table.
+ * Checks one number of ours against one from outside the code, and leaves the row for the table.
  * The row is left before the comparison, so that a deviation shows in the table as well.
  */
 export function outsideCase({ what, source, unit, expected, got, tolerance }: OutsideCase): void {

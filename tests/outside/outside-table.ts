@@ -45,7 +45,7 @@ function markOf({ source }: OutsideRow): (typeof MARKS)[number] {
 	if (/from memory/i.test(source)) return 'from memory';
 	if (/librar|psychrolib|R package/i.test(source)) return 'a second library';
 	const isByHand =
-		/by hand|worked separately|worked with|any text|geometry|statics|added|closed form/i;
+		/by hand|step by step|worked separately|worked with|any text|geometry|statics|added|closed form/i;
 	return isByHand.test(source) ? 'worked by hand' : 'published';
 }
 
@@ -86,7 +86,7 @@ function page(rows: OutsideRow[]): string {
 	return [
 		'# Outside checks',
 		'',
-		'Numbers of ours against numbers that nobody here wrote. Written by `npm run outside -- --write`; not edited by hand.',
+		'Numbers of ours against numbers from outside the code: published, of a second library, or worked by hand (here, but separately: these catch a slip, not a formula wrongly chosen). Written by `npm run outside -- --write`; not edited by hand.',
 		'',
 		closingLine(rows),
 		'',
