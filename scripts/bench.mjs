@@ -16,13 +16,15 @@ try {
 			ssr: true,
 			outDir,
 			rollupOptions: {
-				input: { plan: 'tests/bench/plan.bench.ts' },
+				input: { plan: 'tests/bench/plan.bench.ts', mesh: 'tests/bench/mesh.bench.ts' },
 				output: { entryFileNames: '[name].mjs' }
 			}
 		}
 	});
 	const { benchPlan } = await import(pathToFileURL(join(outDir, 'plan.mjs')).href);
 	console.log(benchPlan().join('\n'));
+	const { benchMesh } = await import(pathToFileURL(join(outDir, 'mesh.mjs')).href);
+	console.log(`\n${benchMesh().join('\n')}`);
 } finally {
 	rmSync(outDir, { recursive: true, force: true });
 }

@@ -1,4 +1,4 @@
-import { MeasureSums, type Measures } from './measures';
+import { CHUNK, MeasureSums, type Measures } from './measures';
 
 const HEADER_BYTES = 84;
 const RECORD_BYTES = 50;
@@ -18,18 +18,25 @@ export function binaryStlMeasures(bytes: Uint8Array): Measures | null {
 	const float = (at: number): number => view.getFloat32(at, true);
 	const first = HEADER_BYTES + CORNERS_AT;
 	const sums = new MeasureSums(float(first), float(first + 4), float(first + 8));
+	const corners = new Float64Array(9 * CHUNK);
+	let filled = 0;
 	for (let at = first; at < end; at += RECORD_BYTES) {
-		sums.add(
-			view.getFloat32(at, true),
-			view.getFloat32(at + 4, true),
-			view.getFloat32(at + 8, true),
-			view.getFloat32(at + 12, true),
-			view.getFloat32(at + 16, true),
-			view.getFloat32(at + 20, true),
-			view.getFloat32(at + 24, true),
-			view.getFloat32(at + 28, true),
-			view.getFloat32(at + 32, true)
-		);
+		const n = 9 * filled;
+		corners[n] = view.getFloat32(at, true);
+		corners[n + 1] = view.getFloat32(at + 4, true);
+		corners[n + 2] = view.getFloat32(at + 8, true);
+		corners[n + 3] = view.getFloat32(at + 12, true);
+		corners[n + 4] = view.getFloat32(at + 16, true);
+		corners[n + 5] = view.getFloat32(at + 20, true);
+		corners[n + 6] = view.getFloat32(at + 24, true);
+		corners[n + 7] = view.getFloat32(at + 28, true);
+		corners[n + 8] = view.getFloat32(at + 32, true);
+		filled += 1;
+		if (filled === CHUNK) {
+			sums.add(corners, filled);
+			filled = 0;
+		}
 	}
+	sums.add(corners, filled);
 	return sums.measures();
 }
