@@ -72,6 +72,6 @@ export type DefaultKey = keyof typeof DEFAULTS;
 /** A default as an input of a figure: marked as such, with where it comes from. */
 export function defaultInput(symbol: string, key: DefaultKey): FigureInput {
 	const { label, value, unit, range }: Default = DEFAULTS[key];
-	const source = 'common practice, no source';
-	return { symbol, label: `${label} (${source})`, value, unit, origin: 'default', ...range };
+	const said = `${label} (common practice, no source)`;
+	return { symbol, label: said, value, unit, origin: 'default', ...range };
 }

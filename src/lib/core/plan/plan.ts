@@ -18,7 +18,7 @@ import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './sche
 /**
  * Version of the process machine a job is started with; it goes on to its end under it. Since 2 an
  * abraded surface needs no print, and a mold is accepted only as its inspection found it. Since 3 coats of
- * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at.
+ * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at; the number is a choice of ours.
  */
 export const PROCESS_VERSION = 3;
 
