@@ -68,7 +68,7 @@ export function actsAt(state: JobState, own: readonly EventType[], viewer: Viewe
 	);
 	const acts = types.map((type) => actOf(state, type, viewer));
 	// Setting a cup aside is never the way on: what stands before mixing it is said instead.
-	const ways = own.filter((type) => type !== 'cup.discarded');
+	const ways: readonly EventType[] = own.filter((type) => type !== 'cup.discarded');
 	const primary = acts.find((act) => ways.includes(act.type) && act.blocked === null) ?? acts[0];
 	return acts.map((act) => ({ ...act, primary: act === primary && own.includes(act.type) }));
 }
