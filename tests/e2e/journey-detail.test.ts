@@ -54,7 +54,9 @@ test('a mold with detail coats, watched on a second device, through what goes wr
 	const complaints = complaintsOf(page);
 	const maker = new Crew(page, app, CREW.maker);
 	await maker.open('/jobs/new?pattern=demo-relief-panel');
-	await page.getByLabel('Glove, build coats', { exact: true }).selectOption('demo-soft-brush-urethane');
+	await page
+		.getByLabel('Glove, build coats', { exact: true })
+		.selectOption('demo-soft-brush-urethane');
 	await expect(page).toHaveURL(/build=demo-soft-brush-urethane/);
 	await expect(page.getByLabel('Glove, detail coats')).toHaveValue('demo-detail-urethane');
 	await expect(page.getByText('A thick material would trap air there').first()).toBeVisible();
