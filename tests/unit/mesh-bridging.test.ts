@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bridgingOf } from '../../src/lib/core/mesh/bridging';
+import { detailAdvice } from '../../src/lib/core/mesh/detail-advice';
 import { healthOf } from '../../src/lib/core/mesh/health';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
 import { coatReachMm } from '../../src/lib/core/mesh/reach';
@@ -115,6 +116,15 @@ describe('bridging', () => {
 		const mesh = grooved(0.5, 8, 4);
 		const depths = [1, 1.5, 2].map((reach) => above(mesh, reach).recesses[0]!.depthMm);
 		expect(depths).toEqual(depths.toSorted((a, b) => a - b));
+	});
+
+	test('asks for the detail coats that its recesses need', () => {
+		const at = (reachMm: number) => bridgingOf(slotted(2, 6, 6), { reachMm });
+		expect(detailAdvice(at(0.6), at(0.5)).detailCoats).toBe(0);
+		expect(detailAdvice(at(1.5), at(0.6)).detailCoats).toBe(1);
+		const { detailCoats, brushTwice } = detailAdvice(at(1.8), at(1.3));
+		expect(detailCoats).toBe(2);
+		expect(brushTwice).toHaveLength(1);
 	});
 
 	test('refuses a reach of nothing', () => {

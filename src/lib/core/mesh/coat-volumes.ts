@@ -61,7 +61,7 @@ export function layerVolumes(
 			return { layers, isWithin };
 		}
 		before = now;
-		grid = { cellMm: grid.cellMm / 2, depth: grid.depth, toleranceMm: grid.toleranceMm / 4 };
+		grid = { ...grid, cellMm: grid.cellMm / 1.5, toleranceMm: grid.toleranceMm / 2 };
 	}
 }
 
