@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { openDeviations } from '../../src/lib/core/process/changes/deviations';
+import { benchStep } from '../../src/lib/core/process/bench-step';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
 import { BenchLog, GOOD_CUP, MAKER, SUPERVISOR } from '../fixtures/bench-log';
@@ -59,17 +61,60 @@ describe('a decision on a deviation', () => {
 	});
 });
 
+test('one word decides what is waited for; the rest waits for the next signature', () => {
+	const log = bench().cup(180).do('coat.finished', { shortReason: 'ran out' });
+	log
+		.wait(5 * HOUR)
+		.do('tack.tested', { result: 'hard' })
+		.do('surface.abraded', ABRADED);
+	log.do('deviation.decided', { accepted: true, note: 'keyed' }, SUPERVISOR);
+	expect(noted(log).map(({ decided }) => decided?.note ?? null)).toEqual([null, null, 'keyed']);
+	expect(openDeviations(noted(log))).toHaveLength(2);
+});
+
 describe('laying a coat again', () => {
 	const redo = (log: BenchLog) =>
 		log
 			.do('trouble.reported', { trouble: 'sag', note: 'it slid' })
 			.do('trouble.mended', { how: 'scraped off', wayBack: 'redo coat' });
 
-	test('closes what waited for a decision, and the record says by what', () => {
+	test('closes what waited for a decision once it is laid, and the record says both', () => {
 		const log = redo(thin());
-		expect(noted(log)).toMatchObject([
-			{ blocking: true, decided: { redone: true, by: MAKER, note: 'Laid again: scraped off' } }
-		]);
+		const sent = { redone: false, isUnderWay: true, note: 'To be laid again: scraped off' };
+		expect(noted(log)).toMatchObject([{ blocking: true, decided: sent }]);
+		expect(openDeviations(noted(log))).toHaveLength(1);
+		log.readRoom().do('tack.tested', { result: 'almost tack-free' }).cup(540).do('coat.finished');
+		expect(noted(log)[0]).toMatchObject({
+			decided: { redone: true, by: MAKER, note: 'Laid again: Build coat 3' },
+			earlier: [sent]
+		});
+		expect(openDeviations(noted(log))).toEqual([]);
+	});
+
+	test('asks for the surface below anew, also where that was abraded and accepted', () => {
+		const log = deciding().do('deviation.decided', { accepted: true, note: 'keyed' }, SUPERVISOR);
+		redo(log.readRoom().cup(360));
+		expect(contextOf(log.state)).toMatchObject({ abraded: false, coatIndex: 1 });
+		log.do('cup.weighed', ON_RATIO);
+		expect(why(log.try('cup.mixed'))).toContain('the recoat window closed');
+	});
+
+	test('after its passed test takes off the coat that was laid, not the next one', () => {
+		const first = redo(bench().coat(180));
+		expect(contextOf(first.state)).toMatchObject({ coatIndex: 0, windowClosesAt: null });
+		first.coat(180);
+		const log = redo(bench().coat(180).coat(360));
+		const { coatIndex, surfaces, windowClosesAt } = contextOf(log.state);
+		expect(coatIndex).toBe(1);
+		expect(windowClosesAt).toBe(surfaces[0]?.closesAt);
+		log.do('cup.weighed', ON_RATIO);
+		expect(why(log.try('cup.mixed'))).toContain('has not passed its fingertip test');
+		log.do('tack.tested', { result: 'almost tack-free' }).do('cup.mixed');
+	});
+
+	test('of a cup under the brush takes off that one only', () => {
+		const log = bench().coat(180).do('cup.weighed', ON_RATIO).do('cup.mixed');
+		expect(contextOf(redo(log).state).coatIndex).toBe(1);
 	});
 
 	test('while a decision was waited for is no way round it', () => {
@@ -94,15 +139,39 @@ describe('laying a coat again', () => {
 		expect(pathOf(log)).toBe('coating.missed');
 		log.do('surface.abraded', ABRADED);
 		log.do('deviation.decided', { accepted: true, note: 'well keyed' }, SUPERVISOR);
-		expect(noted(log).every(({ decided }) => decided?.by === SUPERVISOR)).toBe(true);
+		expect(noted(log).map(({ decided }) => decided?.by ?? null)).toEqual([null, null, SUPERVISOR]);
 	});
 
 	test('and stripping close it alike', () => {
 		const log = thin().do('trouble.reported', { trouble: 'bubbles', note: 'foam' });
 		log.do('test.judged', GOOD_CUP).do('trouble.mended', { how: 'stripped', wayBack: 'release' });
 		expect(noted(log)[0]?.decided).toMatchObject({
-			redone: true,
+			redone: false,
+			isUnderWay: true,
 			note: 'Begun again from "Release": stripped'
 		});
+	});
+});
+
+describe('more than planned on a coat', () => {
+	test('is a deviation from 10 percent on', () => {
+		const over = bench().cup(229).do('coat.finished');
+		expect(noted(over).map(({ what, blocking }) => [what, blocking])).toEqual([
+			['Build coat 1 took more than planned: 229 g, planned 180 g.', false]
+		]);
+		expect(noted(bench().cup(195).do('coat.finished'))).toEqual([]);
+	});
+
+	test('and in a round of the shell alike', () => {
+		const log = new BenchLog(handPlan()).toShell().readRoom().cup(460).do('coat.finished');
+		expect(noted(log).at(-1)?.what).toContain('Shell round 1 took more than planned');
+	});
+
+	test('is said at the bench, with the one thing left to do', () => {
+		const step = benchStep(bench().cup(229).state, { by: MAKER, at: '2026-03-02T18:00:00Z' });
+		expect(step.what).toBe('229 g of 180 g is laid. More than planned: finish the coat.');
+		expect(step.amounts).toEqual([]);
+		const done = benchStep(bench().cup(180).state, { by: MAKER, at: '2026-03-02T18:00:00Z' });
+		expect(done.what).toContain('All of it is on: finish the coat.');
 	});
 });

@@ -89,9 +89,20 @@ describe('a mold in need of repair', () => {
 	test('sent back to a named step is inspected anew, and the finding is closed by that', () => {
 		const log = found('needs repair').do('hold.requested', HOLD);
 		log.do('hold.sentBack', { ...HOLD, to: 'wash', reason: 'film left in a void' }, SUPERVISOR);
-		expect(contextOf(log.state).deviations[0]?.decided).toMatchObject({ redone: true });
+		const flaw = () => contextOf(log.state).deviations[0];
+		const sent = {
+			redone: false,
+			isUnderWay: true,
+			note: 'Sent back to "Wash": film left in a void'
+		};
+		expect(flaw()?.decided).toMatchObject(sent);
 		log.do('glove.washed', { filmGone: true });
+		expect(flaw()?.decided).toMatchObject(sent);
 		look(log, 'sound').sign('moldAccepted');
+		expect(flaw()).toMatchObject({
+			decided: { redone: true, by: MAKER, note: 'Inspected anew: sound' },
+			earlier: [sent]
+		});
 	});
 
 	test('found anew after a repair waits anew', () => {

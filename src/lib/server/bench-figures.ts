@@ -14,10 +14,12 @@ interface StepFigure {
 /** What the numbers of this step come from, as far as the plan traced them. */
 export function stepFigures(state: JobState, step: BenchStep): StepFigure[] {
 	const { figures } = contextOf(state).plan;
-	return [...massesOf(state, step), ...pathsOf(step)].flatMap(({ part, path }) => {
-		const figure = figures[path];
-		return figure ? [{ part, label: shortLabel(figure), figure }] : [];
-	});
+	return [...massesOf(state, step), ...pathsOf(step, laidPath(state, step))].flatMap(
+		({ part, path }) => {
+			const figure = figures[path];
+			return figure ? [{ part, label: shortLabel(figure), figure }] : [];
+		}
+	);
 }
 
 /** "Build coat 1: thickness" as "Thickness": the step in view says which coat. */
@@ -27,9 +29,21 @@ function shortLabel({ label }: Figure): string {
 }
 
 /** The batch in the plan that is coated or laid at this step. */
-function batchPath({ coatIndex, roundIndex }: BenchStep): string | null {
+function batchPath({
+	coatIndex,
+	roundIndex
+}: Pick<BenchStep, 'coatIndex' | 'roundIndex'>): string | null {
 	if (coatIndex !== null) return `coats.${coatIndex}`;
 	return roundIndex === null ? null : `shell.rounds.${roundIndex}`;
+}
+
+/** The batch that was laid last: the one whose surface is tested or abraded. */
+function laidPath(state: JobState, { coatIndex, roundIndex }: BenchStep): string | null {
+	const back = contextOf(state).laidG === 0 ? 1 : 0;
+	return batchPath({
+		coatIndex: coatIndex === null ? null : Math.max(0, coatIndex - back),
+		roundIndex: roundIndex === null ? null : Math.max(0, roundIndex - back)
+	});
 }
 
 /** The planned masses of the cup; a cup that was split anew is no number of the plan. */
@@ -51,7 +65,7 @@ function massesOf(state: JobState, step: BenchStep): Array<{ part: string; path:
 }
 
 /** The other numbers a person is told here, by their places in the plan. */
-function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
+function pathsOf(step: BenchStep, laid: string | null): Array<{ part: null; path: string }> {
 	const batch = batchPath(step);
 	const of = (...paths: string[]) => paths.map((path) => ({ part: null, path }));
 	const ofBatch = (...keys: string[]) => (batch ? of(...keys.map((key) => `${batch}.${key}`)) : []);
@@ -68,7 +82,7 @@ function pathsOf(step: BenchStep): Array<{ part: null; path: string }> {
 			return ofBatch('brushBackS', 'tackTestS');
 		case 'tack-test':
 		case 'abrade':
-			return ofBatch('tackTestS', 'windowClosesS');
+			return laid ? of(`${laid}.tackTestS`, `${laid}.windowClosesS`) : [];
 		case 'thickness':
 			return of('glove.leastMm', 'glove.thicknessMm');
 		case 'glove-cure':

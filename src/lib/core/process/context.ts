@@ -7,6 +7,8 @@ export interface Decision {
 	accepted: boolean;
 	/** Nobody accepted it: the work it was about was done again, by whoever did that. */
 	redone: boolean;
+	/** The work it is about was sent back or begun anew, and is not done yet. */
+	isUnderWay?: boolean;
 	by: string;
 	at: string;
 	note: string;
@@ -85,6 +87,8 @@ export interface ProcessContext {
 	windowClosesAt: string | null;
 	/** When the window of the surface below the coat at work closes. */
 	belowClosesAt: string | null;
+	/** When each coat laid was finished, and its window: the surface below the next one. */
+	surfaces: Array<{ finishedAt: string | null; closesAt: string | null }>;
 	tackPassed: boolean;
 	/** The surface was abraded and wiped, so the window no longer counts. */
 	abraded: boolean;
@@ -131,6 +135,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		finishedAt: null,
 		windowClosesAt: null,
 		belowClosesAt: null,
+		surfaces: [],
 		tackPassed: false,
 		abraded: false,
 		isWet: false,

@@ -1,8 +1,8 @@
-import { coatAtWork, type ProcessContext } from '../context';
+import { batchAtWork, coatAtWork, isSince, type Deviation, type ProcessContext } from '../context';
 import type { EventOf, ProcessEvent } from '../events';
 import { addSeconds, secondsBetween } from '../instant';
 import { layersPlanned, layersShortOf } from '../layers';
-import { deviation } from './deviations';
+import { deviation, redoneUnderWay } from './deviations';
 import type { Change } from './work';
 
 /** A coat that passes its test sooner than this part of the stated time is noted; common practice, no source. */
@@ -17,10 +17,27 @@ export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Ch
 		tackPassed: false,
 		abraded: false,
 		isWet: false,
-		...(e.shortReason
-			? { deviations: deviation(c, e, `${coat?.title ?? 'Coat'} stayed short: ${e.shortReason}`) }
-			: {})
+		deviations: endNoted(c, e, `${coat?.title ?? 'Coat'} stayed short: ${e.shortReason ?? ''}`)
 	};
+}
+
+/** More than planned is noted from this part of a coat's or round's mass on; common practice, no source. */
+const OVER_FRACTION = 0.1;
+
+/** What is worth a word when a coat or round ends, and what it answers by being laid again. */
+function endNoted(c: ProcessContext, e: EventOf<'coat.finished'>, short: string): Deviation[] {
+	const batch = batchAtWork(c);
+	const after = isSince(c, 3)
+		? redoneUnderWay(c.deviations, e, `Laid again: ${batch?.title ?? 'the coat'}`)
+		: c.deviations;
+	const over =
+		batch && isSince(c, 3) && c.laidG > (1 + OVER_FRACTION) * batch.massG
+			? `${batch.title} took more than planned: ${Math.round(c.laidG)} g, planned ${Math.round(batch.massG)} g.`
+			: '';
+	return [...(e.shortReason ? [short] : []), ...(over ? [over] : [])].reduce(
+		(deviations, what) => deviation({ ...c, deviations }, e, what),
+		after
+	);
 }
 
 export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {
@@ -55,7 +72,11 @@ export function nextCoat(c: ProcessContext): Change {
 		cupsLaid: 0,
 		cup: null,
 		cupAhead: null,
-		belowClosesAt: c.windowClosesAt
+		belowClosesAt: c.windowClosesAt,
+		surfaces: [
+			...c.surfaces.slice(0, c.coatIndex),
+			{ finishedAt: c.finishedAt, closesAt: c.windowClosesAt }
+		]
 	};
 }
 
@@ -71,8 +92,6 @@ export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Chang
 		cupsLaid: 0,
 		cup: null,
 		cupAhead: null,
-		...(e.shortReason
-			? { deviations: deviation(c, e, `${round?.title ?? 'Shell'} ${short}: ${e.shortReason}`) }
-			: {})
+		deviations: endNoted(c, e, `${round?.title ?? 'Shell'} ${short}: ${e.shortReason ?? ''}`)
 	};
 }

@@ -1,4 +1,4 @@
-import type { Decision, Deviation, ProcessContext } from '../context';
+import { isSince, type Decision, type Deviation, type ProcessContext } from '../context';
 import type { EventOf, ProcessEvent } from '../events';
 import type { Change } from './work';
 
@@ -24,7 +24,9 @@ export function waitedFor(deviations: readonly Deviation[]): Deviation | null {
 /** What still waits for a word: never decided, or refused and waited for all the same. */
 export function openDeviations(deviations: readonly Deviation[]): Deviation[] {
 	const waiting = waitedFor(deviations);
-	return deviations.filter((d) => d.decided === null || d === waiting);
+	return deviations.filter(
+		(d) => d.decided === null || d.decided.isUnderWay === true || d === waiting
+	);
 }
 
 function answer(d: Deviation, decided: Decision): Deviation {
@@ -41,23 +43,48 @@ export function decideAll(deviations: Deviation[], decision: Decision): Deviatio
  * The deviations once the work that one waits for is done again: that is its answer, and the record says
  * so. What blocks nothing stays open until the next signature, which a supervisor gives knowing it.
  */
-export function redone(
+export function redone(deviations: Deviation[], e: ProcessEvent, note: string): Deviation[] {
+	const { by, at } = e;
+	return answerBlocking(deviations, { accepted: false, redone: true, by, at, note });
+}
+
+/** The deviations once work goes back for the one it waits for: nothing is done about it yet. */
+export function sentForRedoing(
+	deviations: Deviation[],
+	{ by, at }: Pick<ProcessEvent, 'by' | 'at'>,
+	note: string
+): Deviation[] {
+	const decision = { accepted: false, redone: false, isUnderWay: true, by, at, note };
+	return answerBlocking(deviations, decision);
+}
+
+/** The deviations once what was sent for redoing is done. */
+export function redoneUnderWay(
 	deviations: Deviation[],
 	{ by, at }: ProcessEvent,
 	note: string
 ): Deviation[] {
-	const waiting = waitedFor(deviations);
 	const decision = { accepted: false, redone: true, by, at, note };
+	return deviations.map((d) => (d.decided?.isUnderWay ? answer(d, decision) : d));
+}
+
+function answerBlocking(deviations: Deviation[], decision: Decision): Deviation[] {
+	const waiting = waitedFor(deviations);
 	return deviations.map((d) =>
 		d === waiting || (d.blocking && d.decided === null) ? answer(d, decision) : d
 	);
 }
 
+/** A word on what is waited for; what waits for nothing is decided with the next signature. */
 export function decided(c: ProcessContext, e: EventOf<'deviation.decided'>): Change {
 	const { accepted, by, at, note } = e;
+	const decision = { accepted, redone: false, by, at, note };
+	const waiting = waitedFor(c.deviations);
 	return {
 		lastAt: at,
-		deviations: decideAll(c.deviations, { accepted, redone: false, by, at, note }),
+		deviations: isSince(c, 3)
+			? c.deviations.map((d) => (d === waiting ? answer(d, decision) : d))
+			: decideAll(c.deviations, decision),
 		...(c.inspection && accepted ? { inspection: { ...c.inspection, isAccepted: true } } : {})
 	};
 }

@@ -1,11 +1,11 @@
 import { PHASE_IDS, type PhaseId } from '../../content/vocabulary';
-import { isSince, type ProcessContext } from '../context';
+import { isLaying, isSince, type ProcessContext } from '../context';
 import type { EventOf, HoldId } from '../events';
 import { HOLDS } from '../holds';
 import { secondsBetween } from '../instant';
 import { PHASE_TITLES } from '../titles';
 import { isOfMold } from '../troubles';
-import { redone } from './deviations';
+import { redone, sentForRedoing } from './deviations';
 import { oneMoreCoat, oneMoreRound } from './more-coats';
 import type { Change } from './work';
 
@@ -56,6 +56,7 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 		belowClosesAt: null,
 		tackPassed: false,
 		abraded: false,
+		surfaces: [],
 		thinnestMm: null,
 		troublesMet: []
 	};
@@ -67,21 +68,44 @@ function belowRound(c: ProcessContext): string | null {
 }
 
 /**
- * The coat or round at work is laid again. A decision that was waited for is no longer: what it was
- * about is gone. This is no way round it, since the test and the window of the surface below count as
+ * The coat or round at work is laid again. A decision that was waited for is no longer, once that is
+ * done: what it was about is gone. This is no way round it, since the test and the window of the surface below count as
  * before, and abrading that surface anew asks for a decision anew.
  */
 export function redoCoat(c: ProcessContext, e: EventOf<'trouble.mended'>): Change {
 	return {
 		lastAt: e.at,
-		deviations: redone(c.deviations, e, `Laid again: ${e.how}`),
+		deviations: isSince(c, 3)
+			? sentForRedoing(c.deviations, e, `To be laid again: ${e.how}`)
+			: redone(c.deviations, e, `Laid again: ${e.how}`),
 		trouble: null,
 		cup: null,
 		cupAhead: null,
 		laidG: 0,
 		cupsLaid: 0,
 		tackPassed: false,
-		windowClosesAt: c.phase !== 'shell' ? c.belowClosesAt : belowRound(c)
+		windowClosesAt: c.phase !== 'shell' ? c.belowClosesAt : belowRound(c),
+		...(isSince(c, 3) ? { abraded: false, isWet: false, ...surfaceBelow(c, e.at) } : {})
+	};
+}
+
+/**
+ * The surface that comes to light when a coat is taken off. After a passed test the next coat is at
+ * work but nothing of it is laid: then it is the last one laid that comes off. Past the window it is not:
+ * that would be a way round abrading.
+ */
+function surfaceBelow(c: ProcessContext, at: string): Change {
+	if (c.phase === 'shell') return {};
+	const isBare = c.laidG === 0 && !isLaying(c) && c.coatIndex > 0;
+	const isOpen = c.windowClosesAt === null || secondsBetween(at, c.windowClosesAt) >= 0;
+	const coatIndex = isBare && isOpen && c.tackPassed ? c.coatIndex - 1 : c.coatIndex;
+	const below = c.surfaces[coatIndex - 1] ?? { finishedAt: null, closesAt: null };
+	return {
+		coatIndex,
+		phase: c.coats[coatIndex]?.kind ?? c.phase,
+		finishedAt: below.finishedAt,
+		windowClosesAt: below.closesAt,
+		belowClosesAt: below.closesAt
 	};
 }
 
@@ -95,7 +119,11 @@ export function begunAgain(
 		...backTo(c, phase),
 		sentBack: null,
 		lastAt: e.at,
-		deviations: redone(c.deviations, e, `Begun again from "${PHASE_TITLES[phase]}": ${e.how}`)
+		deviations: (isSince(c, 3) ? sentForRedoing : redone)(
+			c.deviations,
+			e,
+			`Begun again from "${PHASE_TITLES[phase]}": ${e.how}`
+		)
 	};
 }
 
@@ -107,7 +135,11 @@ export function sentBack(c: ProcessContext, e: EventOf<'hold.sentBack'>): Change
 		sentBack: { hold, to, reason, by, at },
 		...(hold === 'moldAccepted'
 			? {
-					deviations: redone(c.deviations, e, `Sent back to "${PHASE_TITLES[to]}": ${reason}`)
+					deviations: (isSince(c, 3) ? sentForRedoing : redone)(
+						c.deviations,
+						e,
+						`Sent back to "${PHASE_TITLES[to]}": ${reason}`
+					)
 				}
 			: {})
 	};
@@ -138,10 +170,20 @@ function uninspected({ hold }: ProcessContext): Change {
 function shutWindow(c: ProcessContext, at: string): Change {
 	if (c.windowClosesAt === null) return {};
 	const isLater = secondsBetween(at, c.windowClosesAt) > 0;
+	const isBare = c.phase !== 'shell' && c.laidG === 0;
 	return {
 		tackPassed: false,
 		abraded: false,
-		...(isLater ? { windowClosesAt: at } : {})
+		...(isLater ? { windowClosesAt: at } : {}),
+		// It stays shut below a coat that is taken off later.
+		...(isLater && isBare
+			? {
+					belowClosesAt: at,
+					surfaces: c.surfaces.map((surface, i) =>
+						i === c.coatIndex - 1 ? { ...surface, closesAt: at } : surface
+					)
+				}
+			: {})
 	};
 }
 

@@ -1,5 +1,5 @@
 import { isOpenOrder } from '../context';
-import { batchTitle, laidLine, materialName, whoDecides } from './batch-words';
+import { batchTitle, endLine, laidLine, laidTitle, materialName, whoDecides } from './batch-words';
 import { row, type StepRow } from './row';
 
 /** Coats, their tests and the gauge. */
@@ -7,7 +7,9 @@ export const COATING: Readonly<Record<string, StepRow>> = {
 	'coating.weighing': row(
 		'weigh-and-mix',
 		batchTitle,
-		(c) => `${laidLine(c)}Weigh ${materialName(c)} in this order, thicker part first.`,
+		(c) =>
+			laidLine(c) +
+			(endLine(c, 'coat') || `Weigh ${materialName(c)} in this order, thicker part first.`),
 		'cup.weighed',
 		'coat.finished'
 	),
@@ -37,19 +39,19 @@ export const COATING: Readonly<Record<string, StepRow>> = {
 	),
 	'coating.curing': row(
 		'tack-test',
-		(c) => `${batchTitle(c)}: fingertip test`,
+		(c) => `${laidTitle(c)}: fingertip test`,
 		'Press a gloved fingertip and lift: sticky, nothing comes away, a faint print stays.',
 		'tack.tested'
 	),
 	'coating.missed': row(
 		'abrade',
-		(c) => `${batchTitle(c)}: ${isOpenOrder(c, 'build') ? 'abrade first' : 'window missed'}`,
+		(c) => `${laidTitle(c)}: ${isOpenOrder(c, 'build') ? 'abrade first' : 'window missed'}`,
 		(c) => `Abrade the whole surface, wipe it, let it dry. ${whoDecides(c, 'build')}`,
 		'surface.abraded'
 	),
 	'coating.deciding': row(
 		'abrade',
-		(c) => `${batchTitle(c)}: a decision is needed`,
+		(c) => `${laidTitle(c)}: a decision is needed`,
 		'The deviation waits for a supervisor. Do not coat.',
 		'deviation.decided'
 	),

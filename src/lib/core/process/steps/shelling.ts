@@ -1,4 +1,4 @@
-import { batchTitle, laidLine, layersLine, materialName, whoDecides } from './batch-words';
+import { batchTitle, endLine, laidLine, layersLine, materialName, whoDecides } from './batch-words';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
 
@@ -32,7 +32,9 @@ export const SHELLING: Readonly<Record<string, StepRow>> = {
 	'shell.weighing': row(
 		'weigh-and-mix',
 		batchTitle,
-		(c) => `${laidLine(c)}Weigh a small cup of ${materialName(c)}; it sets fast.`,
+		(c) =>
+			laidLine(c) +
+			(endLine(c, 'round') || `Weigh a small cup of ${materialName(c)}; it sets fast.`),
 		'cup.weighed',
 		'coat.finished'
 	),
