@@ -3,6 +3,7 @@ import { now } from '$lib/server/clock';
 import { chooseOwnPin, hasGivenPin } from '$lib/server/own-pin';
 import { pinSchema } from '$lib/server/pin-hash';
 import { wrongPinWords } from '$lib/server/pin-words';
+import { weakPinWords } from '$lib/server/weak-pin';
 import { setSessionCookie, startSession } from '$lib/server/sessions';
 import { nextPage } from '../sign-in/next-page';
 import type { Actions, PageServerLoad } from './$types';
@@ -22,6 +23,8 @@ export const actions: Actions = {
 		if (!newPin.success) {
 			return fail(400, { errors: { newPin: 'Accepted: a PIN of 4 to 8 digits.' } });
 		}
+		const weak = weakPinWords(newPin.data);
+		if (weak) return fail(400, { errors: { newPin: weak } });
 		if (newPin.data !== text('newPinAgain')) {
 			return fail(400, { errors: { newPinAgain: 'The two new PINs differ.' } });
 		}

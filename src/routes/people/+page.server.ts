@@ -10,6 +10,7 @@ import {
 } from '$lib/server/people.repository';
 import { listFailedPins } from '$lib/server/pin-attempts';
 import { pinSchema } from '$lib/server/pin-hash';
+import { weakPinWords } from '$lib/server/weak-pin';
 import { readNewPerson } from './new-person';
 import { ownPinProblem } from './wrong-own-pin';
 import type { Actions, PageServerLoad } from './$types';
@@ -98,6 +99,8 @@ export const actions: Actions = {
 		}
 		const pin = pinSchema.safeParse(String(form.get('pin') ?? ''));
 		if (!pin.success) return refuse(400, 'Accepted: a new PIN of 4 to 8 digits.');
+		const weak = weakPinWords(pin.data);
+		if (weak) return refuse(400, weak);
 		if (pin.data !== form.get('pinAgain')) return refuse(400, 'The two new PINs differ.');
 		const problem = await ownPinProblem(locals.db, actor.id, form, getClientAddress());
 		if (problem) return refuse(403, problem);

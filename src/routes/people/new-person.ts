@@ -1,4 +1,5 @@
 import type { FieldErrors } from '$lib/screen/form/read-entries';
+import { weakPinWords } from '$lib/server/weak-pin';
 import { newPersonSchema, ROLES, type Person, type Role } from '$lib/server/people.repository';
 
 /** What was typed about somebody new, and what is wrong with it. The PIN is not given back. */
@@ -23,6 +24,8 @@ export function readNewPerson(
 	if (!errors.role && !roles.some((role) => role === draft.role)) {
 		errors.role = 'Those who sign are added by an owner.';
 	}
+	const weak = weakPinWords(text('pin'));
+	if (weak) errors.pin ??= weak;
 	if (text('pin') !== text('pinAgain')) errors.pinAgain = 'The two PINs differ.';
 	return { draft, errors };
 }

@@ -5,6 +5,7 @@ import { wrongPin } from '$lib/server/append-answer';
 import { now } from '$lib/server/clock';
 import { chooseOwnPin, hasGivenPin } from '$lib/server/own-pin';
 import { listPeople } from '$lib/server/people.repository';
+import { weakPinWords } from '$lib/server/weak-pin';
 import { checkPin } from '$lib/server/pin';
 import {
 	clearSessionCookie,
@@ -31,6 +32,8 @@ export const POST = api(async ({ locals, request, cookies, url, getClientAddress
 		const answer = await checkPin(db, asked);
 		if (!answer.ok) return wrongPin(answer.waitS);
 	} else {
+		const weak = weakPinWords(newPin);
+		if (weak) throw unfit([{ path: 'newPin', message: weak }]);
 		const chosen = await chooseOwnPin(db, { ...asked, newPin });
 		if (chosen.status === 'wrong PIN') return wrongPin(chosen.waitS);
 		if (chosen.status === 'same PIN') {
