@@ -79,8 +79,8 @@ describe('the section drawn to scale', () => {
 	});
 
 	test('is told in words as well', () => {
-		expect(sectionText(model(2))).toBe(
-			'Section of the mold over a pattern of 200 by 100 mm. Done: Board, Pattern, Wax, Frame. Now: Build coat 1. Planned: Build coat 2, Shell.'
+		expect(sectionText(model(2), 'SI')).toBe(
+			'Section of the mold over a pattern of 200 mm by 100 mm. Done: Board, Pattern, Wax, Frame. Now: Build coat 1. Planned: Build coat 2, Shell.'
 		);
 	});
 });

@@ -1,4 +1,5 @@
 import type { PointMm } from '$lib/core/geometry/profile-offset';
+import { displayQuantity, type UnitSystem } from '$lib/core/quantity/display';
 
 export type LayerKind =
 	'pattern' | 'board' | 'frame' | 'release' | 'detail' | 'build' | 'shell' | 'casting';
@@ -29,13 +30,18 @@ export interface SectionModel {
 }
 
 /** The drawing in words, for those who do not see it; of a plan, nothing is made yet. */
-export function sectionText({ layers, pattern }: SectionModel, isPlan = false): string {
+export function sectionText(
+	{ layers, pattern }: SectionModel,
+	system: UnitSystem,
+	isPlan = false
+): string {
 	const list = (state: SectionLayer['state']) =>
 		layers
 			.filter((layer) => layer.state === state)
 			.map((layer) => layer.label)
 			.join(', ') || 'nothing';
-	const size = `${Math.round(pattern.widthMm)} by ${Math.round(pattern.heightMm)} mm`;
+	const length = (mm: number) => displayQuantity(Math.round(mm), 'mm', system);
+	const size = `${length(pattern.widthMm)} by ${length(pattern.heightMm)}`;
 	if (isPlan) {
 		const all = layers.map((layer) => layer.label).join(', ');
 		return `Section of the mold as planned over a pattern of ${size}: ${all}.`;
