@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coreValue, fieldText, measureOf, type MeasureId } from '../../src/lib/screen/form/measure';
 import { formTree } from '../../src/lib/screen/form/form-tree';
+import { readMeasured } from '../../src/lib/screen/form/read-measured';
+import { limitText } from '../../src/lib/screen/form/read-entries';
+import { errorLines } from '../../src/lib/screen/form/error-lines';
 import { readNumber } from '../../src/lib/screen/form/read-number';
 import { readSetup } from '../../src/lib/screen/form/read-setup';
 import { EMPTY_SETUP } from '../../src/lib/screen/form/setup-draft';
@@ -58,6 +61,63 @@ describe('units at the edge', () => {
 				}
 			)
 		);
+	});
+});
+
+// 1 ft = 12 in = 304.8 mm, exact: NIST SP 811 (2008), appendix B.
+describe('lengths as people type them', () => {
+	test.each([
+		['6', 152.4],
+		['6"', 152.4],
+		['6”', 152.4],
+		['6 1/2″', 165.1],
+		['6 in', 152.4],
+		['6 in.', 152.4],
+		["1'", 304.8],
+		['1\' 6"', 457.2],
+		['1 ft 6 1/2 in', 469.9],
+		["1'-6", 457.2],
+		['15 cm', 150],
+		['152.4mm', 152.4]
+	])('%s in a US shop is %d mm', (text, mm) =>
+		expect(readMeasured(text, measureOf('length', 'US'))).toBeCloseTo(mm, 9)
+	);
+
+	test.each(['6""', "'", 'six"', '6 kg', '6" x 4"', '1/0"'])('"%s" is not guessed at', (text) =>
+		expect(readMeasured(text, measureOf('length', 'US'))).toBeNull()
+	);
+
+	test('the unit of the box may stand behind the number, another one may not', () => {
+		expect(readMeasured('70 °F', measureOf('temperature', 'US'))).toBeCloseTo(21.1111, 3);
+		expect(readMeasured('50%', measureOf('percent', 'SI'))).toBe(50);
+		expect(readMeasured('3 lb', measureOf('grams', 'US'))).toBeNull();
+	});
+});
+
+describe('what is said to be accepted', () => {
+	test.each<[number, MeasureId, 'least' | 'most', string]>([
+		[0.1, 'length', 'least', '0.004 in'],
+		[1, 'length', 'least', '0.04 in'],
+		[10_000, 'length', 'most', '393.7 in'],
+		[-10, 'temperature', 'least', '14 °F'],
+		[1, 'count', 'least', '1']
+	])('a limit of %d (%s, %s) reads %s', (value, id, side, text) => {
+		expect(limitText(value, measureOf(id, 'US'), side)).toBe(text);
+	});
+
+	test('a count is not offered half a person', () => {
+		const { errors } = readPattern({ ...emptyPattern(), partsWanted: 'many' }, 'US');
+		expect(errors.partsWanted).toContain('a whole number such as 2.');
+	});
+});
+
+describe('the summary of errors', () => {
+	test('names what stands under one label with the same words once, and leads to its field', () => {
+		const both = { 'days.0.0': 'Monday is wrong.', 'days.0.1': 'Monday is wrong.', name: 'None.' };
+		expect(errorLines(both, (path) => (path === 'name' ? 'Name' : 'Monday'))).toEqual([
+			{ field: 'at-days-0-0', label: 'Monday', message: 'Monday is wrong.' },
+			{ field: 'at-name', label: 'Name', message: 'None.' }
+		]);
 	});
 });
 
@@ -156,6 +216,21 @@ describe('setting up a shop', () => {
 		expect(errors).toEqual({});
 		expect(shop?.shifts).toHaveLength(5);
 		expect(shop?.units).toBe('US');
+	});
+
+	test('takes a currency in small letters, and hours as people type them', () => {
+		const typed = { ...EMPTY_SETUP, name: 'A', currency: ' usd ' };
+		const shifts = [{ from: '7', to: '4 pm' }];
+		const { shop } = readSetup({ ...typed, shifts });
+		expect(shop?.currency).toBe('USD');
+		expect(shop?.shifts).toEqual([{ weekday: 1, from: '07:00', to: '16:00' }]);
+	});
+
+	test('counts a wrong day once', () => {
+		const shifts = EMPTY_SETUP.shifts.map((day, i) => (i === 0 ? { from: '7', to: '7' } : day));
+		expect(Object.keys(readSetup({ ...EMPTY_SETUP, name: 'A', shifts }).errors)).toEqual([
+			'shifts.0.to'
+		]);
 	});
 
 	test('says which day ends before it begins, and that a week needs a day', () => {

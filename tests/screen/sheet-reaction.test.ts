@@ -44,7 +44,7 @@ describe('what evaporates from a material, and the heat of its cure', () => {
 	});
 
 	test.each([
-		['heatJPerG', 'hot', 'a number in J/g'],
+		['heatJPerG', 'hot', 'a number such as 12.5 J/g'],
 		['heatJPerG', '2000', '1,000 J/g or less'],
 		['specificHeatJPerGK', '0.1', '0.5 J/(g·K) or more']
 	] as const)('%s as "%s" is refused: %s', (field, typed, says) => {

@@ -2,6 +2,7 @@ import type { Sheet } from '$lib/core/materials/sheet';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { formTree } from '$lib/screen/form/form-tree';
 import type { FieldErrors } from '$lib/screen/form/read-entries';
+import { fitToKind } from '$lib/screen/material/kind-fields';
 import { readSheet } from '$lib/screen/material/read-sheet';
 import {
 	emptySheet,
@@ -25,9 +26,10 @@ export function postedSheet(
 		return { sheet: null, draft: emptySheet(), errors };
 	}
 	const change = String(form.get('change') ?? '');
-	if (change) return { sheet: null, draft: withRows(parsed.data, change), errors: undefined };
-	const { sheet, errors } = readSheet(parsed.data, system, kept);
-	return sheet ? { sheet } : { sheet: null, draft: parsed.data, errors };
+	const draft = fitToKind(parsed.data);
+	if (change) return { sheet: null, draft: withRows(draft, change), errors: undefined };
+	const { sheet, errors } = readSheet(draft, system, kept);
+	return sheet ? { sheet } : { sheet: null, draft, errors };
 }
 
 /** An id for a new sheet, from its name; `tail` keeps two of one name apart. */

@@ -3,6 +3,7 @@ import { formTree } from '$lib/screen/form/form-tree';
 import { readSetup } from '$lib/screen/form/read-setup';
 import { EMPTY_SETUP, setupDraftSchema } from '$lib/screen/form/setup-draft';
 import { now } from '$lib/server/clock';
+import { weakPinWords } from '$lib/server/weak-pin';
 import { newPersonSchema } from '$lib/server/people.repository';
 import { setSessionCookie, startSession } from '$lib/server/sessions';
 import { createShop } from '$lib/server/setup';
@@ -24,8 +25,11 @@ export const actions: Actions = {
 			if (path[0] === 'pin') errors.pin = 'Accepted: a PIN of 4 to 8 digits.';
 			else errors.supervisor = 'Accepted: a name of 1 to 120 characters.';
 		}
+		const weak = weakPinWords(pin);
+		if (weak) errors.pin ??= weak;
 		if (pin !== String(form.get('pinAgain') ?? '')) errors.pinAgain = 'The two PINs differ.';
-		if (!shop || !person.success || errors.pinAgain) return fail(400, { draft, errors });
+		if (!shop || !person.success || Object.keys(errors).length > 0)
+			return fail(400, { draft, errors });
 
 		const at = now();
 		const supervisor = await createShop(locals.db, { shop, supervisor: person.data, at });

@@ -17,3 +17,8 @@ export type FieldKind =
 	| 'datetime-local'
 	| 'search'
 	| 'file';
+
+/** The id of the field of this name, to be linked to: "parts.0.part" is "at-parts-0-part". */
+export function fieldId(name: string): string {
+	return `at-${name.replaceAll('.', '-')}`;
+}

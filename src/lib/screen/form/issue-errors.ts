@@ -1,6 +1,13 @@
 import type { z } from 'zod';
 import type { UnitSystem } from '$lib/core/quantity/display';
-import { limitText, measureAt, quoted, type FieldErrors, type NumberFields } from './read-entries';
+import {
+	acceptedNumber,
+	limitText,
+	measureAt,
+	quoted,
+	type FieldErrors,
+	type NumberFields
+} from './read-entries';
 
 interface Context {
 	fields: NumberFields;
@@ -26,8 +33,8 @@ function sentence(issue: z.core.$ZodIssue, path: string, { fields, system, draft
 	switch (issue.code) {
 		case 'invalid_type':
 			if (measure) {
-				const unit = measure.unit ? ` in ${measure.unit}` : '';
-				return `${shown}; accepted: a ${issue.expected === 'int' ? 'whole number' : 'number'}${unit}.`;
+				const isWhole = measure.isWhole || issue.expected === 'int';
+				return `${shown}; accepted: ${acceptedNumber(measure, isWhole)}.`;
 			}
 			return typed === '' ? 'Nothing is entered; it is needed.' : `${shown}.`;
 		case 'too_small':
@@ -62,7 +69,7 @@ function limit(issue: SizeIssue, measure: ReturnType<typeof measureAt>): string 
 		return `${issue.code === 'too_small' ? 'at least' : 'up to'} ${value} characters`;
 	if (issue.origin === 'array')
 		return `${value} ${issue.code === 'too_small' ? 'or more' : 'at most'}`;
-	const text = limitText(value, measure);
+	const text = limitText(value, measure, issue.code === 'too_small' ? 'least' : 'most');
 	if (issue.code === 'too_small')
 		return issue.inclusive === false ? `more than ${text}` : `${text} or more`;
 	return `${text} or less`;

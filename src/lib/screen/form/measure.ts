@@ -3,6 +3,7 @@ import {
 	CM2_PER_IN2,
 	fahrenheit,
 	G_PER_LB,
+	G_PER_OZ,
 	M3_PER_FT3,
 	ML_PER_US_FL_OZ,
 	MM_PER_FT,
@@ -17,6 +18,8 @@ export interface Measure {
 	unit: string;
 	toCore: (typed: number) => number;
 	fromCore: (value: number) => number;
+	/** Nothing but whole numbers make sense. */
+	isWhole?: boolean;
 }
 
 const times = (unit: string, factor: number): Measure => ({
@@ -26,9 +29,12 @@ const times = (unit: string, factor: number): Measure => ({
 });
 const as = (unit: string): Measure => times(unit, 1);
 
+const CM2_PER_YD2 = 9 * CM2_PER_FT2;
+
 /** What does not differ between the two systems: a data sheet's own units. */
 const SHEET = {
 	plain: as(''),
+	count: { ...as(''), isWhole: true },
 	percent: as('%'),
 	grams: as('g'),
 	density: as('g/mL'),
@@ -77,7 +83,9 @@ const US: Record<MeasureId, Measure> = {
 	airFlow: times('ft³/min', 60 * M3_PER_FT3),
 	airSpeed: times('ft/min', MM_PER_FT / 60_000),
 	difference: times('°F', 1 / 1.8),
-	hoursPerArea: times('h/ft²', (3600 * 10_000) / CM2_PER_FT2)
+	hoursPerArea: times('h/ft²', (3600 * 10_000) / CM2_PER_FT2),
+	areal: times('oz/yd²', (G_PER_OZ * 10_000) / CM2_PER_YD2),
+	stress: times('lbf/ft²', (N_PER_LBF * 10_000) / CM2_PER_FT2)
 };
 
 /** The unit in which a shop of this system types a quantity. */

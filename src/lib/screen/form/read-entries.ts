@@ -1,6 +1,6 @@
 import { numberText, type UnitSystem } from '$lib/core/quantity/display';
-import { coreValue, measureOf, type Measure, type MeasureId } from './measure';
-import { readNumber } from './read-number';
+import { measureOf, type Measure, type MeasureId } from './measure';
+import { readMeasured } from './read-measured';
 
 /** What is wrong, by the name of the field. */
 export type FieldErrors = Record<string, string>;
@@ -49,10 +49,9 @@ export function readEntries(draft: unknown, fields: NumberFields, system: UnitSy
 		if (text === '') return undefined;
 		const measure = measureAt(path, fields, system);
 		if (!measure) return text;
-		const number = readNumber(text);
-		if (number !== null) return coreValue(number, measure);
-		const unit = measure.unit ? ` in ${measure.unit}` : '';
-		errors[path] = `${quoted(text)} is not a number; accepted: a number${unit}, such as 12.5.`;
+		const value = readMeasured(text, measure);
+		if (value !== null) return value;
+		errors[path] = `${quoted(text)} is not a number; accepted: ${acceptedNumber(measure)}.`;
 		return undefined;
 	}
 
@@ -62,9 +61,22 @@ export function readEntries(draft: unknown, fields: NumberFields, system: UnitSy
 const below = (path: string, key: string | number): string =>
 	path === '' ? String(key) : `${path}.${key}`;
 
-/** A limit as the reader types it, with its unit. */
-export function limitText(value: number, measure: Measure | undefined): string {
+/** "a whole number such as 2", "a number such as 12.5 in": what a box takes. */
+export function acceptedNumber({ unit, isWhole }: Measure, whole = isWhole): string {
+	const example = whole ? '2' : '12.5';
+	return `a ${whole ? 'whole ' : ''}number such as ${example}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+/**
+ * A limit as the reader types it, with its unit, in few digits and on the safe side: what is said to be
+ * accepted is accepted.
+ */
+export function limitText(value: number, measure: Measure | undefined, side: 'least' | 'most') {
 	if (!measure) return numberText(value, 6);
-	const text = numberText(measure.fromCore(value), 4);
+	const exact = Number(measure.fromCore(value).toPrecision(12));
+	const digits = Math.abs(exact) < 1 ? 2 : 4;
+	const step = exact === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(exact))) + 1 - digits);
+	const steps = Number((exact / step).toPrecision(12));
+	const text = numberText((side === 'least' ? Math.ceil(steps) : Math.floor(steps)) * step, digits);
 	return measure.unit === '' ? text : `${text} ${measure.unit}`;
 }

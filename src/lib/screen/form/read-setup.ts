@@ -1,4 +1,5 @@
 import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
+import { readSpan } from './read-clock';
 import { issueErrors } from './issue-errors';
 import { readEntries, type FieldErrors, type NumberFields } from './read-entries';
 import { WEEKDAYS, type SetupDraft } from './setup-draft';
@@ -25,14 +26,24 @@ export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: Field
 	const system = draft.units === 'US' ? 'US' : 'SI';
 	const { shifts, errors: shiftErrors } = readShifts(draft.shifts);
 	const { name, zone, units, currency, scaleReadabilityG, roomTemperatureC, laborPerHour } = draft;
-	const plain = { name, zone, units, currency, scaleReadabilityG, roomTemperatureC, laborPerHour };
+	const plain = {
+		name,
+		zone,
+		units,
+		currency: currency.trim().toUpperCase(),
+		scaleReadabilityG,
+		roomTemperatureC,
+		laborPerHour
+	};
 	const { value, errors } = readEntries(plain, NUMBERS, system);
 	const candidate = { ...ASSUMED, isDemo: false, ...Object(value), shifts };
 	const parsed = shopSchema.safeParse(candidate);
 	const schemaErrors = parsed.success
 		? {}
 		: issueErrors(parsed.error, { fields: NUMBERS, system, draft });
-	const all = { ...schemaErrors, ...errors, ...shiftErrors };
+	// Hours are judged day by day, where the schema knows only a list of shifts.
+	const ownErrors = Object.entries(schemaErrors).filter(([path]) => !path.startsWith('shifts'));
+	const all: FieldErrors = { ...Object.fromEntries(ownErrors), ...errors, ...shiftErrors };
 	if (shifts.length === 0 && Object.keys(shiftErrors).length === 0) {
 		all.shifts = 'No working hours are entered; accepted: one day at least.';
 	}
@@ -44,15 +55,13 @@ export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: Field
 function readShifts(rows: SetupDraft['shifts']): { shifts: Shift[]; errors: FieldErrors } {
 	const errors: FieldErrors = {};
 	const shifts = rows.flatMap(({ from, to }, i): Shift[] => {
-		if (from === '' && to === '') return [];
-		const day = WEEKDAYS[i] ?? 'This day';
-		if (from === '' || to === '') {
-			errors[`shifts.${i}.${from === '' ? 'from' : 'to'}`] =
-				`${day} needs both times, or neither on a day off.`;
-		} else if (from >= to) {
-			errors[`shifts.${i}.to`] = `${day} ends at ${to}; accepted: a time after ${from}.`;
+		if (from.trim() === '' && to.trim() === '') return [];
+		const span = readSpan({ from, to }, WEEKDAYS[i] ?? 'This day');
+		if ('error' in span) {
+			errors[`shifts.${i}.${span.at}`] = span.error;
+			return [];
 		}
-		return [{ weekday: i + 1, from, to }];
+		return [{ weekday: i + 1, ...span }];
 	});
 	return { shifts, errors };
 }

@@ -3,7 +3,9 @@ import { sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { issueErrors } from '../form/issue-errors';
 import { readEntries, type FieldErrors } from '../form/read-entries';
+import { fitToKind } from './kind-fields';
 import type { SheetDraft, TimeDraft } from './sheet-draft';
+import { sheetGaps } from './sheet-gaps';
 import { SHEET_NUMBERS } from './sheet-numbers';
 
 export interface SheetRead {
@@ -19,7 +21,8 @@ interface Kept {
 }
 
 /** The data sheet that a form describes, or what is wrong with it, by field, in the shop's units. */
-export function readSheet(typed: SheetDraft, system: UnitSystem, kept: Kept): SheetRead {
+export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): SheetRead {
+	const typed = fitToKind(entered);
 	const draft = {
 		...typed,
 		kits: typed.kits.filter(isEntered),
@@ -47,6 +50,7 @@ export function readSheet(typed: SheetDraft, system: UnitSystem, kept: Kept): Sh
 	if (draft.volatiles.length > 0 && draft.hasNoVolatiles === 'on') {
 		errors.hasNoVolatiles = 'Something is listed as evaporating; accepted: the list, or this tick.';
 	}
+	if (parsed.success) Object.assign(errors, sheetGaps(parsed.data));
 	const code = Object.keys(errors).find((path) => path.startsWith('hazardStatements.'));
 	if (code) {
 		const [, index] = code.split('.');

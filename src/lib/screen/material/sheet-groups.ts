@@ -1,3 +1,4 @@
+import type { KindField } from './kind-fields';
 import type { SheetDraft } from './sheet-draft';
 
 /** Fields that hold one number and nothing else. */
@@ -5,13 +6,13 @@ type PlainKey = {
 	[Key in keyof SheetDraft]: SheetDraft[Key] extends string ? Key : never;
 }[keyof SheetDraft];
 
-interface PlainField {
-	key: PlainKey;
+interface PlainField<Key extends PlainKey> {
+	key: Key;
 	label: string;
 	hint?: string;
 }
 
-export const CURED: readonly PlainField[] = [
+export const CURED: readonly PlainField<PlainKey & KindField>[] = [
 	{ key: 'shoreA', label: 'Shore A', hint: 'Rubbers' },
 	{ key: 'shoreD', label: 'Shore D', hint: 'Hard shells' },
 	{ key: 'linearShrinkagePct', label: 'Linear shrinkage' },
@@ -20,12 +21,12 @@ export const CURED: readonly PlainField[] = [
 	{ key: 'modulusMPa', label: 'Young’s modulus', hint: 'Shells' }
 ];
 
-export const COVERAGE: readonly PlainField[] = [
+export const COVERAGE: readonly PlainField<PlainKey & KindField>[] = [
 	{ key: 'spreadGPerM2', label: 'One coat takes', hint: 'Wax, film, sealer' },
 	{ key: 'arealG', label: 'Mass per area', hint: 'Cloth or mat' }
 ];
 
-export const MIXED: readonly PlainField[] = [
+export const MIXED: readonly PlainField<(PlainKey & KindField) | 'mixedDensityGPerMl'>[] = [
 	{ key: 'mixedDensityGPerMl', label: 'Mixed density' },
 	{ key: 'mixedViscosityPaS', label: 'Mixed viscosity', hint: 'Free-flowing materials' },
 	{

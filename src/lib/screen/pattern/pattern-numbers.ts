@@ -3,7 +3,7 @@ import type { NumberFields } from '../form/read-entries';
 /** Number fields of the pattern's form and how each is typed. */
 export const PATTERN_NUMBERS: NumberFields = {
 	undercutMm: 'length',
-	partsWanted: 'plain',
+	partsWanted: 'count',
 	'detail.narrowestRecessMm': 'length',
 	'detail.deepestRecessMm': 'length',
 	'detail.finestLineMm': 'length',

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
 import { issueErrors } from '../form/issue-errors';
+import { readSpan } from '../form/read-clock';
 import { readEntries, type FieldErrors } from '../form/read-entries';
 import { WEEKDAYS } from '../form/setup-draft';
 import type { ShopDraft } from './shop-draft';
@@ -18,7 +19,12 @@ export function readShop(
 ): { shop: Shop; errors: null } | { shop: null; errors: FieldErrors } {
 	const system = draft.shownUnits === 'US' ? 'US' : 'SI';
 	const { shifts, errors: shiftErrors } = readDays(draft.days);
-	const plain = { ...draft, days: undefined, shownUnits: undefined };
+	const plain = {
+		...draft,
+		currency: draft.currency.trim().toUpperCase(),
+		days: undefined,
+		shownUnits: undefined
+	};
 	const { value, errors: numberErrors } = readEntries(plain, SHOP_NUMBERS, system);
 	const { limitSets, benchTimes, ...read } = Object(value);
 	const parsed = shopSchema.safeParse({
@@ -75,17 +81,18 @@ function readDays(days: ShopDraft['days']): { shifts: Shift[]; errors: FieldErro
 		const day = WEEKDAYS[i] ?? 'This day';
 		let last = '';
 		return spans.flatMap(({ from, to }, j): Shift[] => {
-			if (from === '' && to === '') return [];
+			if (from.trim() === '' && to.trim() === '') return [];
 			const path = `days.${i}.${j}`;
-			if (from === '' || to === '') {
-				errors[path] = `${day} needs both times of a span, or neither.`;
-			} else if (from >= to) {
-				errors[path] = `${day} ends at ${to}; accepted: a time after ${from}.`;
-			} else if (from < last) {
-				errors[path] = `${day} begins again at ${from}; accepted: ${last} or later.`;
+			const span = readSpan({ from, to }, day);
+			if ('error' in span) {
+				errors[path] = span.error;
+				return [];
 			}
-			last = to;
-			return [{ weekday: i + 1, from, to }];
+			if (span.from < last) {
+				errors[path] = `${day} begins again at ${span.from}; accepted: ${last} or later.`;
+			}
+			last = span.to;
+			return [{ weekday: i + 1, ...span }];
 		});
 	});
 	return { shifts, errors };

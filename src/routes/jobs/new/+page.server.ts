@@ -15,8 +15,9 @@ import { ApiProblem } from '$lib/server/problem';
 import { listSheets } from '$lib/server/sheets.repository';
 import { readQuery } from './choices';
 import { materialForm } from './material-form';
+import { linkedProblem } from './problem-link';
 import { readChoices } from './read-choices';
-import { wallClock } from './shop-clock';
+import { startText, wallClock } from './shop-clock';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, url }) => {
@@ -28,12 +29,17 @@ export const load: PageServerLoad = async ({ locals, url }) => {
 		patternIsGone: choices.pattern !== '' && !pattern,
 		...materialForm({ pattern, sheets: read.sheets, library, choices }),
 		errors: read.errors,
-		problems,
+		problems: problems.map((problem) =>
+			linkedProblem(problem, {
+				sheets: read.sheets,
+				pattern: pattern && { id: choices.pattern, name: pattern.name }
+			})
+		),
 		plan,
 		title: pattern && (await nextMoldTitle(locals.db, pattern.name)),
 		hash: plan && planHash(plan),
 		startAt: read.startAt,
-		startText: wallClock(read.startAt, shop.zone),
+		startText: startText(read.startAt, shop.zone),
 		betterStart: plan?.betterStartAt ? wallClock(plan.betterStartAt, shop.zone) : null,
 		briefings: Object.fromEntries([...briefings].map(([slug, { title }]) => [slug, title])),
 		canAccept: mayEdit(locals.person),

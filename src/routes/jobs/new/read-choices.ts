@@ -7,17 +7,17 @@ import { issueErrors } from '$lib/screen/form/issue-errors';
 import { readEntries, type FieldErrors, type NumberFields } from '$lib/screen/form/read-entries';
 import { NONE, OVERRIDES, SLOTS, type Choices } from './choices';
 import { proposeMaterials, type Chosen } from './propose-materials';
-import { instantOf, nextShiftStart } from './shop-clock';
+import { dayText, instantOf, nextShiftStart } from './shop-clock';
 
 export const OVERRIDE_NUMBERS: NumberFields = {
 	gloveThicknessMm: 'length',
-	buildCoats: 'plain',
+	buildCoats: 'count',
 	shellThicknessMm: 'length',
 	frameGapMm: 'length',
 	roomTemperatureC: 'temperature',
 	roomHumidityPct: 'percent',
 	surfaceTemperatureC: 'temperature',
-	people: 'plain',
+	people: 'count',
 	'additions.*.partsPerHundred': 'plain'
 };
 
@@ -114,10 +114,10 @@ function readLots(
 		if (made[slot] === '' || !sheet) continue;
 		const madeAt = instantOf(`${made[slot]}T00:00`, shop.zone);
 		if (madeAt === null) {
-			errors[`made.${slot}`] = `${label}: not a day; accepted: such as 2026-05-30.`;
+			errors[`made.${slot}`] = `${label}: not a day; accepted: a day such as May 30, 2026.`;
 		} else if (madeAt > startAt) {
 			errors[`made.${slot}`] =
-				`${label}: made after the start of the job; accepted: ${startAt.slice(0, 10)} or earlier.`;
+				`${label}: made after the start of the job; accepted: ${dayText(startAt, shop.zone)} or earlier.`;
 		} else {
 			// One material in two places is one lot on the shelf; its older day counts.
 			const known = lots.get(sheet.id);
@@ -133,7 +133,8 @@ function readStart({ start }: Choices, shop: Shop, now: string, errors: FieldErr
 	const proposed = nextShiftStart(shop, now);
 	if (start === '') return proposed;
 	const startAt = instantOf(start, shop.zone);
-	if (startAt === null) errors.start = 'Not a date and time; accepted: such as 2026-11-30T07:30.';
+	if (startAt === null)
+		errors.start = 'Not a date and time; accepted: a day and a time, such as Nov 30, 2026, 07:30.';
 	return startAt ?? proposed;
 }
 

@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { timeText } from '$lib/core/process/shop-time';
 import { workingTimes } from '$lib/core/plan/shift-hours';
 import type { Shop } from '$lib/core/plan/shop';
 
@@ -17,6 +18,18 @@ export function instantOf(text: string, zone: string): string | null {
 	} catch {
 		return null;
 	}
+}
+
+/** "Nov 30, 2026" in the shop's zone. */
+export function dayText(at: string, zone: string): string {
+	const day = { year: 'numeric', month: 'short', day: 'numeric' } as const;
+	return new Intl.DateTimeFormat('en-US', { ...day, timeZone: zone }).format(new Date(at));
+}
+
+/** "Mon, Nov 30, 07:30" in the shop's zone, as the plan and the board say it. */
+export function startText(at: string, zone: string): string {
+	// Beside an instant of another day, the day is said too.
+	return timeText(at, zone, '1970-01-01T00:00:00Z');
 }
 
 const SEARCH_DAYS = 21;

@@ -1,0 +1,20 @@
+import { fieldId } from '../design/field';
+import type { FieldErrors } from './read-entries';
+
+/** One line of the summary: where it leads, what the place is called, what is wrong there. */
+export interface ErrorLine {
+	field: string;
+	label: string;
+	message: string;
+}
+
+/** What is wrong, a line for each thing: two faults under one label with the same words are one. */
+export function errorLines(errors: FieldErrors, labelOf: (path: string) => string): ErrorLine[] {
+	const lines = new Map<string, ErrorLine>();
+	for (const [path, message] of Object.entries(errors)) {
+		const line = { field: fieldId(path), label: labelOf(path), message };
+		const key = `${line.label}\n${message}`;
+		if (!lines.has(key)) lines.set(key, line);
+	}
+	return [...lines.values()];
+}

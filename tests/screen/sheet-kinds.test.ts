@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { fitToKind, isAsked } from '../../src/lib/screen/material/kind-fields';
+import { draftOfSheet } from '../../src/lib/screen/material/draft-of-sheet';
+import { readSheet } from '../../src/lib/screen/material/read-sheet';
+import { emptySheet } from '../../src/lib/screen/material/sheet-draft';
+import { linkedProblem } from '../../src/routes/jobs/new/problem-link';
+import { testSheets } from '../fixtures/materials';
+
+const kept = { id: 'x', retired: false };
+const named = { ...emptySheet(), name: 'N', maker: 'M', mixedDensityGPerMl: '0.9' };
+
+function brush() {
+	const sheet = testSheets['brush-80'];
+	if (!sheet) throw new Error('no test sheet brush-80');
+	return sheet;
+}
+
+describe('a sheet has the fields of its kind', () => {
+	test.each(['wax', 'film', 'sealer', 'reinforcement'])('%s begins with one part', (kind) => {
+		const family = kind === 'reinforcement' ? 'glass fiber' : 'paste wax';
+		const { sheet, errors } = readSheet({ ...named, kind, family, body: 'paste' }, 'SI', kept);
+		expect(errors).toEqual({});
+		expect(sheet?.parts).toEqual([{ part: 'A' }]);
+	});
+
+	test('a glove asks for pot life, a wax for what one coat takes', () => {
+		expect(isAsked(named, 'potLife')).toBe(true);
+		expect(isAsked(named, 'spreadGPerM2')).toBe(false);
+		const wax = { ...named, kind: 'wax' };
+		expect(isAsked(wax, 'potLife')).toBe(false);
+		expect(isAsked(wax, 'spreadGPerM2')).toBe(true);
+	});
+
+	test('what was entered is not lost by choosing another kind', () => {
+		const wax = { ...draftOfSheet(brush(), 'SI'), kind: 'wax' };
+		expect(isAsked(wax, 'potLife')).toBe(true);
+		expect(fitToKind(wax)).toEqual(wax);
+	});
+
+	test('there and back again there are two parts', () => {
+		const wax = fitToKind({ ...named, kind: 'wax' });
+		expect(fitToKind({ ...wax, kind: 'glove' }).parts).toEqual(named.parts);
+	});
+});
+
+describe('what no mold can be planned with is refused at the sheet', () => {
+	test('parts without a ratio, at the ratio', () => {
+		const draft = {
+			...draftOfSheet(brush(), 'SI'),
+			ratioByWeight: ['', ''],
+			ratioByVolume: ['', '']
+		};
+		const { sheet, errors } = readSheet(draft, 'SI', kept);
+		expect(sheet).toBeNull();
+		expect(Object.keys(errors)).toEqual(['ratioByWeight.0']);
+	});
+
+	test('a glove without a pot life, at its time', () => {
+		const blank = { timeS: '', massG: '', atC: '' };
+		const draft = { ...draftOfSheet(brush(), 'SI'), potLife: blank };
+		expect(Object.keys(readSheet(draft, 'SI', kept).errors)).toEqual(['potLife.timeS']);
+	});
+});
+
+test('a problem of a sheet leads to that sheet, by its name', () => {
+	const wax = { ...brush(), id: 'wax-1', name: 'Bench wax' };
+	const sheets = { build: brush(), shell: brush(), casting: brush(), wax };
+	const problem = { path: 'materials.wax.ratioByWeight', message: 'No ratio.' };
+	expect(linkedProblem(problem, { sheets, pattern: null })).toEqual({
+		message: 'No ratio.',
+		link: { href: '/materials/wax-1', text: 'Wax: open the data sheet of Bench wax' }
+	});
+	expect(
+		linkedProblem({ path: 'people', message: 'x' }, { sheets, pattern: null }).link
+	).toBeNull();
+});
