@@ -3,7 +3,7 @@ import type { SurfaceDistance } from './surface-distance';
 import { cross, dot, lengthOf, scaled, subtract, unitOf } from './vector';
 
 /** A ball that fits counts as touching when it sinks in by less than this part of its radius. */
-export const TOUCH_FRACTION = 0.02;
+const TOUCH_FRACTION = 0.02;
 const MOST_STEPS = 24;
 /** Steps of a quick roll and of a careful one end at this part of the radius. */
 export const QUICK = 0.05;

@@ -3,7 +3,7 @@ import type { Mesh } from './mesh';
 import { offsetVolumesMm3, type OffsetGrid } from './offset-volumes';
 import { SurfaceDistance } from './surface-distance';
 
-export interface LayerVolume {
+interface LayerVolume {
 	/** Outer face of the layer, from the pattern's surface. */
 	outerMm: number;
 	volumeMl: number;
@@ -18,7 +18,7 @@ export interface LayerVolumes {
 }
 
 /** Asked accuracy of each layer. */
-export const WITHIN_FRACTION = 0.005;
+const WITHIN_FRACTION = 0.005;
 const MOST_ROUNDS = 4;
 
 /**

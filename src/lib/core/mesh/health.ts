@@ -5,21 +5,19 @@ import { selfCrossings } from './self-crossings';
 import { shellsOf, type MeshShell } from './shells';
 import { areaNormals } from './triangle-normals';
 
-export const FAULTS = [
-	'open edges',
-	'edges of three or more',
-	'turned neighbors',
-	'inside out',
-	'loose parts',
-	'doubled triangles',
-	'triangles without area',
-	'slivers',
-	'crossing triangles',
-	'no volume'
-] as const;
-export type FaultKind = (typeof FAULTS)[number];
+export type FaultKind =
+	| 'open edges'
+	| 'edges of three or more'
+	| 'turned neighbors'
+	| 'inside out'
+	| 'loose parts'
+	| 'doubled triangles'
+	| 'triangles without area'
+	| 'slivers'
+	| 'crossing triangles'
+	| 'no volume';
 
-export interface Fault {
+interface Fault {
 	kind: FaultKind;
 	count: number;
 	/** Triangles to show on the model, at most 1000 of them. */
@@ -29,7 +27,7 @@ export interface Fault {
 }
 
 /** What can still be trusted of a mesh as it is. */
-export interface Trust {
+interface Trust {
 	area: boolean;
 	volume: boolean;
 	/** Coats, bridging and opening: they need to know inside from outside. */

@@ -12,10 +12,6 @@ export function triangleCount(mesh: Mesh): number {
 	return mesh.triangles.length / 3;
 }
 
-export function vertexCount(mesh: Mesh): number {
-	return mesh.positions.length / 3;
-}
-
 /** One vertex as three numbers. */
 export function vertexAt({ positions }: Pick<Mesh, 'positions'>, index: number): Vec3 {
 	return [positions[3 * index]!, positions[3 * index + 1]!, positions[3 * index + 2]!];

@@ -11,7 +11,7 @@ export interface Placed {
 	transform: Transform;
 }
 
-export interface ModelObject {
+interface ModelObject {
 	positions: Float64Array;
 	triangles: Uint32Array;
 	components: Placed[];

@@ -1,5 +1,5 @@
 /** A list of numbers that grows in a typed array, so that millions cost no objects. */
-export class NumberList<T extends Float64Array | Uint32Array> {
+class NumberList<T extends Float64Array | Uint32Array> {
 	#values: T;
 	#length = 0;
 	readonly #make: (length: number) => T;

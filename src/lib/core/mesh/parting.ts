@@ -20,6 +20,8 @@ export interface Drawn {
 	locked: Uint8Array;
 }
 
+/** A plane that lies flat must free this much more of the area than an upright one: it is hard to lay up. A choice. */
+const LEANING_COST = 0.1;
 /** Pairs of halves tried with a third piece. */
 const TRIED_WITH_THIRD = 6;
 
@@ -41,7 +43,10 @@ export function bestParting(
 			pairs.push({ first, second, halves: cutAt(samples, first, second, null) });
 		}
 	}
-	pairs.sort((p, q) => p.halves.lockedMm2 - q.halves.lockedMm2);
+	const total = samples.areasMm2.reduce((sum, mm2) => sum + mm2, 0);
+	const cost = ({ lockedMm2, plane }: PartedShell): number =>
+		lockedMm2 + LEANING_COST * total * Math.abs(plane.normal[2]);
+	pairs.sort((p, q) => cost(p.halves) - cost(q.halves));
 	const found = pairs
 		.slice(0, parts === 3 ? TRIED_WITH_THIRD : 1)
 		.flatMap(({ first, second, halves }) => [
@@ -49,7 +54,7 @@ export function bestParting(
 			...(parts === 3 ? drawn.map((third) => cutAt(samples, first, second, third)) : [])
 		]);
 	return found.reduce<PartedShell | null>(
-		(best, one) => (best === null || one.lockedMm2 < best.lockedMm2 - 1e-6 ? one : best),
+		(best, one) => (best === null || cost(one) < cost(best) - 1e-6 ? one : best),
 		null
 	);
 }

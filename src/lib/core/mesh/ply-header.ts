@@ -23,7 +23,7 @@ const SIZES: Record<string, PlyType> = {
 export type PlyType =
 	'int8' | 'uint8' | 'int16' | 'uint16' | 'int32' | 'uint32' | 'float32' | 'float64';
 
-export interface PlyProperty {
+interface PlyProperty {
 	name: string;
 	type: PlyType;
 	/** Type of the count before a list; null when the property is one number. */

@@ -7,8 +7,7 @@ import { readStl } from './read-stl';
 import { refuse, RefusedError, type Refusal } from './refusal';
 import { weldMesh, weldSoup } from './weld';
 
-export const MESH_FORMATS = ['stl', 'obj', 'ply', '3mf'] as const;
-export type MeshFormat = (typeof MESH_FORMATS)[number];
+export type MeshFormat = 'stl' | 'obj' | 'ply' | '3mf';
 
 export interface ReadMesh {
 	ok: true;

@@ -8,7 +8,7 @@ export function carvedBracket(): Mesh {
 
 /** Near the surface the distance to it, mm, negative inside: unions, cuts and roundings of plain solids. */
 function distanceMm(x: number, y: number, z: number): number {
-	const back = roundBox(x + 65, y, z - 45, 10, 30, 45, 4);
+	const back = roundBox(x + 65, y, z - 41, 10, 30, 49, 4);
 	const shelf = roundBox(x, y, z - 78, 75, 30, 10, 4);
 	const rib = Math.max(Math.abs(y) - 12, ribProfile(x, z));
 	const body = blend(blend(back, shelf, 5), rib, 4);

@@ -12,9 +12,9 @@ export function reliefTile(): Mesh {
 
 function heightMm(x: number, y: number): number {
 	const edge = SIDE / 2 - Math.max(Math.abs(x), Math.abs(y));
-	// The frame, then a groove 2.4 mm wide and 7 mm deep, then the field.
+	// The frame, then a groove of 2.4 mm at the top and 0.8 mm at the bottom, 7 mm deep, then the field.
 	if (edge < 8) return FIELD + Math.min(4, edge);
-	if (edge < 10.4) return FIELD - 7;
+	if (edge < 9.5) return FIELD - 7;
 	const radius = Math.hypot(x, y);
 	const petal = 0.5 + 0.5 * Math.cos(8 * Math.atan2(y, x));
 	const leaf = petal * Math.exp(-(((radius - 27) / 13) ** 2));
