@@ -31,6 +31,8 @@ export class MeshDesk {
 	file: Blob | null = null;
 	#worker: Worker | null = null;
 	#onmodel: (() => void) | null = null;
+	#isCutting = false;
+	#nextCut: MeshAsk | null = null;
 
 	/** Reads a file; whatever was open before is put away. */
 	open(file: File): void {
@@ -55,8 +57,14 @@ export class MeshDesk {
 		this.#ask({ kind: 'place', placement, reachMm });
 	}
 
+	/** Asks for a section; while one is under way only the latest wish is kept. */
 	cut(cut: CutPlace, outersMm: number[]): void {
-		this.#ask({ kind: 'section', cut, outersMm });
+		const ask: MeshAsk = { kind: 'section', cut, outersMm };
+		if (this.#isCutting) this.#nextCut = ask;
+		else {
+			this.#isCutting = true;
+			this.#ask(ask);
+		}
 	}
 
 	/** Asks for the picture in space; resolves once `model` holds it, or null when it is too fine. */
@@ -98,6 +106,8 @@ export class MeshDesk {
 		this.section = null;
 		this.model = null;
 		this.file = null;
+		this.#isCutting = false;
+		this.#nextCut = null;
 	}
 
 	#fail(message: string): void {
@@ -110,6 +120,14 @@ export class MeshDesk {
 		};
 	}
 
+	#haveCut(section: MeshSectionCut): void {
+		this.section = section;
+		const next = this.#nextCut;
+		this.#nextCut = null;
+		this.#isCutting = next !== null;
+		if (next) this.#ask(next);
+	}
+
 	#hear(said: MeshSaid): void {
 		if (said.kind === 'progress') this.progress = { stage: said.stage, fraction: said.fraction };
 		else if (said.kind === 'idle') this.progress = null;
@@ -120,7 +138,7 @@ export class MeshDesk {
 		else if (said.kind === 'measured') this.measured = said.measured;
 		else if (said.kind === 'offsets') this.offsets = said.offsets;
 		else if (said.kind === 'places') this.found = said.found;
-		else if (said.kind === 'section') this.section = said.section;
+		else if (said.kind === 'section') this.#haveCut(said.section);
 		else if (said.kind === 'model') {
 			this.model = said.model;
 			this.#onmodel?.();

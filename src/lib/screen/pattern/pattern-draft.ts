@@ -42,7 +42,9 @@ export const patternDraftSchema = z.object({
 			lengthMm: text,
 			widthMm: text,
 			heightMm: text,
-			steepestWallDeg: text
+			steepestWallDeg: text,
+			/** A whole measured mesh as JSON; nobody types it. */
+			mesh: text
 		})
 		.prefault({})
 });

@@ -12,6 +12,7 @@ const LABELS: Record<string, string> = {
 	'detail.deepestRecessMm': 'Deepest recess',
 	'detail.finestLineMm': 'Finest line',
 	'body.solids': 'Solids',
+	'body.mesh': 'Mesh',
 	'body.exposedAreaCm2': 'Exposed area',
 	'body.volumeMl': 'Volume',
 	'body.lengthMm': 'Length',

@@ -20,9 +20,10 @@ export interface PatternRead {
 /** The pattern that a form describes, or what is wrong with it, by field, in the shop's units. */
 export function readPattern(draft: PatternDraft, system: UnitSystem): PatternRead {
 	const context = { fields: PATTERN_NUMBERS, system, draft };
-	const asked = { ...draft, body: askedBody(draft.body) };
+	const mesh = draft.body.kind === 'mesh' ? meshOf(draft.body.mesh) : null;
+	const asked = { ...draft, body: mesh ? {} : askedBody(draft.body) };
 	const { value, errors: unreadable } = readEntries(asked, PATTERN_NUMBERS, system);
-	const candidate = { detail: {}, ...Object(value) };
+	const candidate = { detail: {}, ...Object(value), ...(mesh && { body: mesh }) };
 	const parsed = patternSchema.safeParse(candidate);
 	const body = bodySchema.safeParse(candidate.body);
 	const errors = {
@@ -35,6 +36,7 @@ export function readPattern(draft: PatternDraft, system: UnitSystem): PatternRea
 		const said = named(message, draft.body.solids);
 		(severity === 'refuse' ? errors : notes)[`body.${path}`] ??= said;
 	}
+	if (mesh) gatherUnderMesh(errors);
 	const isComputable = body.success && problems.every(({ severity }) => severity === 'note');
 	return {
 		pattern: parsed.success && Object.keys(errors).length === 0 ? parsed.data : null,
@@ -46,8 +48,31 @@ export function readPattern(draft: PatternDraft, system: UnitSystem): PatternRea
 
 /** Only what is asked for: the other kind of body and the other shapes' sizes stay out of it. */
 function askedBody(body: PatternDraft['body']): object {
-	const { kind, solids, ...measured } = body;
-	return kind === 'measured' ? { kind, ...measured } : { kind, solids: solids.map(askedSolid) };
+	if (body.kind !== 'measured') return { kind: body.kind, solids: body.solids.map(askedSolid) };
+	const { exposedAreaCm2, volumeMl, lengthMm, widthMm, heightMm, steepestWallDeg } = body;
+	const sizes = { lengthMm, widthMm, heightMm, steepestWallDeg };
+	return { kind: body.kind, exposedAreaCm2, volumeMl, ...sizes };
+}
+
+/** What a mesh's hidden field holds; without it there is no shape yet. */
+function meshOf(json: string): object {
+	try {
+		return { kind: 'mesh', ...Object(JSON.parse(json)) };
+	} catch {
+		return { kind: 'mesh' };
+	}
+}
+
+/** A mesh has no fields of its own on the form: whatever is wrong with it is said at one place. */
+function gatherUnderMesh(errors: FieldErrors): void {
+	for (const path of Object.keys(errors)) {
+		if (!path.startsWith('body')) continue;
+		const text = errors[path] ?? '';
+		delete errors[path];
+		errors['body.mesh'] ??= text.startsWith('Nothing is entered')
+			? 'The mesh is not measured yet; open a file and wait until its numbers are there.'
+			: `${path.replace('body.', '')}: ${text}`;
+	}
 }
 
 function askedSolid(draft: SolidDraft): object {

@@ -2,6 +2,7 @@ import { error, fail, redirect } from '@sveltejs/kit';
 import { mayEdit } from '$lib/screen/form/may-edit';
 import { draftOfPattern } from '$lib/screen/pattern/draft-of-pattern';
 import { now } from '$lib/server/clock';
+import { hasMesh } from '$lib/server/mesh-files';
 import { getPattern, savePattern } from '$lib/server/patterns.repository';
 import { postedPattern } from '../pattern-action';
 import type { Actions, PageServerLoad } from './$types';
@@ -13,6 +14,7 @@ export const load: PageServerLoad = async ({ params, locals, url }) => {
 		id: row.id,
 		name: row.pattern.name,
 		purpose: row.pattern.purpose,
+		mesh: row.pattern.body.kind === 'mesh' ? row.pattern.body : null,
 		draft: draftOfPattern(row.pattern, locals.shop?.units ?? 'SI'),
 		canEdit: mayEdit(locals.person),
 		isSaved: url.searchParams.has('saved')
@@ -25,6 +27,16 @@ export const actions: Actions = {
 		if (!(await getPattern(locals.db, params.id))) error(404, 'There is no such pattern.');
 		const posted = postedPattern(await request.formData(), locals.shop?.units ?? 'SI');
 		if (!posted.pattern) return fail(400, { draft: posted.draft, errors: posted.errors });
+		const { body } = posted.pattern;
+		if (body.kind === 'mesh' && !(await hasMesh(locals.db, body.file.sha256))) {
+			const errors = {
+				'body.mesh': 'The file is not in the shop’s store. Open it again and save.'
+			};
+			return fail(400, {
+				draft: draftOfPattern(posted.pattern, locals.shop?.units ?? 'SI'),
+				errors
+			});
+		}
 		await savePattern(locals.db, { id: params.id, pattern: posted.pattern, at: now() });
 		redirect(303, `/patterns/${params.id}?saved`);
 	}

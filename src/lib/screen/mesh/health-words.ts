@@ -1,0 +1,72 @@
+import type { FaultKind, Health } from '$lib/core/mesh/health';
+import type { Repairs } from '$lib/core/mesh/repair';
+
+export interface HealthWords {
+	/** One sentence for all. */
+	verdict: string;
+	isSound: boolean;
+	repaired: string[];
+	left: string[];
+	trusted: string[];
+	untrusted: string[];
+}
+
+const many = (count: number, one: string, more: string): string =>
+	`${count.toLocaleString('en-US')} ${count === 1 ? one : more}`;
+
+const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
+	'open edges': (n) => `${many(n, 'edge has', 'edges have')} a triangle on one side only: a hole`,
+	'edges of three or more': (n) => `${many(n, 'edge joins', 'edges join')} three triangles or more`,
+	'turned neighbors': (n) => `${many(n, 'pair', 'pairs')} of neighbors face opposite ways`,
+	'inside out': (n) => `${many(n, 'triangle faces', 'triangles face')} inward`,
+	'loose parts': (n) => `${many(n, 'part is', 'parts are')} loose beside the main one`,
+	'doubled triangles': (n) => `${many(n, 'triangle lies', 'triangles lie')} twice in one place`,
+	'triangles without area': (n) => `${many(n, 'triangle has', 'triangles have')} no area`,
+	slivers: (n) =>
+		`${many(n, 'triangle is', 'triangles are')} thin as a hair; nothing depends on it`,
+	'crossing triangles': (n) => `${many(n, 'triangle cuts', 'triangles cut')} through another one`,
+	'no volume': () => 'The mesh encloses no volume: it is a sheet'
+};
+
+/** What was found, repaired and left of a mesh's faults, and which numbers hold in spite of them. */
+export function healthWords(health: Health, repairs: Repairs): HealthWords {
+	const { trust, faults, isComplete } = health;
+	const repaired = [
+		repairs.joinedVertices > 0 &&
+			`${many(repairs.joinedVertices, 'corner was', 'corners were')} joined with an equal one.`,
+		repairs.droppedTriangles > 0 &&
+			`${many(repairs.droppedTriangles, 'useless triangle was', 'useless triangles were')} left out.`,
+		repairs.turnedTriangles > 0 &&
+			`${many(repairs.turnedTriangles, 'triangle was', 'triangles were')} turned to face outward.`
+	].filter((line) => line !== false);
+	const left = [
+		...faults.map(({ kind, count, at }) => `${FAULT_WORDS[kind](count)}${place(kind, at)}.`),
+		...(isComplete ? [] : ['The search for crossing triangles stopped at its limit.'])
+	];
+	const numbers: [boolean, string][] = [
+		[trust.area, 'exposed area'],
+		[trust.volume, 'volume and center of mass'],
+		[trust.distance, 'coats, sections with coats, and bridged places']
+	];
+	return {
+		verdict: verdictOf(health),
+		isSound: trust.area && trust.volume && trust.distance,
+		repaired,
+		left,
+		trusted: [...numbers.filter(([isTrusted]) => isTrusted).map(([, name]) => name), 'size'],
+		untrusted: numbers.filter(([isTrusted]) => !isTrusted).map(([, name]) => name)
+	};
+}
+
+function verdictOf({ isWatertight, trust, faults }: Health): string {
+	if (faults.length === 0) return 'The mesh is closed and without faults.';
+	if (trust.distance && trust.volume) return 'The mesh is closed; what is left does no harm.';
+	if (isWatertight) return 'The mesh is closed, but some of its numbers cannot be trusted.';
+	return 'The mesh is not closed: nobody can tell its inside from its outside.';
+}
+
+function place(kind: FaultKind, at: readonly [number, number, number]): string {
+	if (kind === 'no volume' || kind === 'slivers') return '';
+	const [x, y, z] = at.map((value) => Number(value.toPrecision(4)));
+	return `, first at x ${x}, y ${y}, z ${z} of the file`;
+}

@@ -1,0 +1,44 @@
+import type { MeshBody } from '$lib/core/geometry/mesh-body';
+import type { Health } from '$lib/core/mesh/health';
+import type { MeasuredPattern } from '$lib/core/mesh/pattern-numbers';
+import type { Placement } from '$lib/core/mesh/place';
+import type { FoundPlaces, OpenedMesh } from '$lib/device/mesh-messages';
+import { healthWords } from '$lib/screen/mesh/health-words';
+
+interface Known {
+	opened: OpenedMesh | null;
+	health: Health | null;
+	measured: MeasuredPattern | null;
+	offsets: MeshBody['offsets'] | null;
+	found: FoundPlaces | null;
+}
+
+/** Stands for a file that is not in the store yet. */
+export const NOT_KEPT = '0'.repeat(64);
+const MOST_LINES = 30;
+
+/** The pattern's body as far as it is known; null until its numbers and coat volumes are there. */
+export function meshBodyOf(known: Known, placement: Placement | null): MeshBody | null {
+	const { opened, health, measured, offsets, found } = known;
+	if (!opened || !health || !measured || !offsets || !placement) return null;
+	const words = healthWords(health, opened.repairs);
+	return {
+		kind: 'mesh',
+		file: {
+			sha256: NOT_KEPT,
+			name: opened.name.slice(0, 200),
+			format: opened.format,
+			bytes: opened.bytes
+		},
+		triangles: opened.triangles,
+		unitMm: placement.unitMm,
+		scale: placement.scale,
+		down: [...placement.down],
+		turnDeg: placement.turnDeg,
+		health: [words.verdict, ...words.repaired, ...words.left].slice(0, MOST_LINES),
+		...measured.numbers,
+		offsets,
+		bridgeReachMm: found?.reachMm ?? 0,
+		places: found?.places ?? []
+	};
+}
