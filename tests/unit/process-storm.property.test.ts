@@ -31,6 +31,7 @@ function dataFor(log: BenchLog, type: string, seed: number): object {
 			massesG: pick([{ A: 80, B: 100 }, { A: 160, B: 200 }, { A: 90, B: 100 }, { B: 50 }], seed),
 			lots: {}
 		},
+		'cup.mixed': seed % 3 ? {} : { mixedBy: pick(PEOPLE, seed >> 1) },
 		'cup.discarded': seed % 3 ? { reason: 'x' } : { reason: 'x', cup: 'next' },
 		'coat.finished': seed % 2 ? {} : { shortReason: 'cup ran out' },
 		'tack.tested': { result: pick(['wet', 'almost tack-free', 'almost tack-free', 'hard'], seed) },

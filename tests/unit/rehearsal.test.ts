@@ -31,7 +31,11 @@ describe('a rehearsed mold', () => {
 		const slow = handPlan({ detail: true, people: 2 });
 		const shop = { ...slow.inputs.shop, brushingGPerMin: 60 };
 		const forTwo = { ...slow, inputs: { ...slow.inputs, shop } };
-		const { log, state } = rehearseJob(forTwo, { until: 'end', startAt, crew });
+		const { log, state } = rehearseJob(forTwo, {
+			until: 'end',
+			startAt,
+			crew: { ...crew, mixer: 'amir' }
+		});
 		expect(contextOf(state).deviations).toEqual([]);
 		const cups = batchesLaid(state).flatMap((section) => section.cups);
 		const ahead = cups.filter((cup, i) => {

@@ -5,6 +5,7 @@ import { openDeviations } from '$lib/core/process/changes/deviations';
 import { benchStep } from '$lib/core/process/bench-step';
 import { eventSchema } from '$lib/core/process/events';
 import { contextOf } from '$lib/core/process/job';
+import type { Act } from '$lib/core/process/step';
 import { undoable } from '$lib/core/process/undo';
 import { statePath } from '$lib/core/process/state-path';
 import { jobSummary } from '$lib/core/process/summary';
@@ -52,7 +53,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		names,
 		status,
 		isDemo: job.plan.inputs.shop.isDemo,
-		step,
+		step: { ...step, acts: step.acts.map((act) => withNames(act, names)) },
 		/** Changes when the work moves on; what was typed belongs to one step. */
 		stepKey: [
 			statePath(state.snapshot),
@@ -99,6 +100,18 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 }
 
 export type BenchView = ReturnType<typeof benchView>;
+
+/** People are named, wherever an act asks for one. */
+function withNames(act: Act, names: Record<string, string>): Act {
+	if (!act.fields.some(({ name }) => name === 'mixedBy')) return act;
+	const fields = act.fields.map((field) => ({
+		...field,
+		...(field.choices
+			? { choices: field.choices.map((c) => ({ ...c, label: names[c.value] ?? c.label })) }
+			: {})
+	}));
+	return { ...act, fields };
+}
 
 /** The briefings this mold asks for, with their text while this person has not read them all. */
 function briefingsFor(job: JobFile, personId: string) {

@@ -134,7 +134,13 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 				label: ENTRY_LABELS[event.type]
 			}))
 		),
-		people: [...new Set(done.map(({ event }) => event.by))]
+		people: [
+			...new Set(
+				done.flatMap(({ event }) =>
+					'mixedBy' in event && event.mixedBy ? [event.by, event.mixedBy] : [event.by]
+				)
+			)
+		]
 	};
 }
 

@@ -50,7 +50,8 @@ const ON_DATA: readonly RuleName[] = [
 	'troubleMayReturnTo',
 	'layersCounted',
 	'keysNamed',
-	'placesLookedAt'
+	'placesLookedAt',
+	'mixerNamed'
 ];
 
 /** Acts that the machine takes from here, the main one marked, each with what it asks for. */

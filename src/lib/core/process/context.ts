@@ -174,6 +174,13 @@ export function isLaying({ cup }: ProcessContext): boolean {
 	return cup !== null && cup.mixedAt !== null;
 }
 
+/** Who may mix the next cup while `layer` lays one: everybody else who has read all of the briefings. */
+export function mixersBeside({ plan, briefingsRead }: ProcessContext, layer: string): string[] {
+	return Object.entries(briefingsRead).flatMap(([person, read]) =>
+		person !== layer && plan.briefings.every((slug) => read.includes(slug)) ? [person] : []
+	);
+}
+
 /** The cup at the scale: the next one while one is laid. */
 export function cupInPreparation(context: ProcessContext): CupAtWork | null {
 	return isLaying(context) ? context.cupAhead : context.cup;

@@ -73,7 +73,10 @@ export const eventSchema = z.discriminatedUnion('type', [
 		massesG: z.record(z.string().max(20), massG),
 		lots: z.record(z.string().max(20), shortText)
 	}),
-	event('cup.mixed', {}),
+	event('cup.mixed', {
+		/** Who mixed it, when that is not the person with the mold in hand. */
+		mixedBy: z.string().min(1).max(60).optional()
+	}),
 	event('cup.applied', {}),
 	event('cup.discarded', {
 		reason: text,

@@ -9,7 +9,7 @@ export interface RehearsedAct {
 	event: { [T in EventType]: { type: T } & Data<T> }[EventType];
 	tookS: number;
 	notBeforeAt: string | null;
-	who: 'worker' | 'supervisor';
+	who: 'worker' | 'supervisor' | 'mixer';
 }
 
 /** An act of the worker; `tookS` counts from the act before it. */

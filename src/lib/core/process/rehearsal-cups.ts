@@ -1,5 +1,5 @@
 import type { Coat, ShellRound } from '../plan/plan';
-import { batchAtWork, coatAtWork, type ProcessContext } from './context';
+import { batchAtWork, coatAtWork, mixersBeside, type ProcessContext } from './context';
 import { secondsBetween } from './instant';
 import { layersPlanned } from './layers';
 import { cupAfter } from './next-cup';
@@ -81,7 +81,9 @@ function layingActs(
 	// A small cup is on before the next one can be mixed: that one then follows, weighed.
 	if (cupAhead?.mixedAt === null && NEXT_WEIGHED_S + batch.mixS <= layS) {
 		const untilS = Math.round(NEXT_MIXED_FRACTION * layS - spentS);
-		return [act({ type: 'cup.mixed' }, Math.max(batch.mixS, untilS)), laid];
+		const [mixedBy] = mixersBeside(context, context.worker ?? '');
+		if (!mixedBy) return [laid];
+		return [act({ type: 'cup.mixed', mixedBy }, Math.max(batch.mixS, untilS)), laid];
 	}
 	return [laid];
 }

@@ -57,7 +57,7 @@ export function finishingActs(context: ProcessContext): RehearsedAct[] {
 			{
 				type: 'mold.inspected',
 				voids: 0,
-				bubbles: 2,
+				bubbles: 0,
 				tears: 0,
 				thinSpots: 0,
 				...(glove.shoreA === null ? {} : { shoreA: glove.shoreA }),
@@ -67,7 +67,7 @@ export function finishingActs(context: ProcessContext): RehearsedAct[] {
 				],
 				...(looked.length > 0 ? { lookedAt: Object.fromEntries(looked) } : {}),
 				verdict: 'sound',
-				note: 'Two pinhead bubbles in the flange, none on the face.'
+				note: 'Looked at in raking light, face and flange: nothing found.'
 			},
 			1800
 		),

@@ -19,17 +19,20 @@ export function roomIfDue(context: ProcessContext, at: string): RehearsedAct | n
 	return old ? null : roomReading(context);
 }
 
-/** Acts of the brief: what the worker has not read yet, then the confirmations. */
+/** Acts of the brief: what worker and mixer have not read yet, then the confirmations. */
 export function briefActs(
 	context: ProcessContext,
-	worker: string,
+	{ worker, mixer }: { worker: string; mixer?: string },
 	contentHash: (slug: string) => string
 ): RehearsedAct[] {
-	const read = context.briefingsRead[worker] ?? [];
-	const next = context.plan.briefings.find((slug) => !read.includes(slug));
-	if (next) {
-		return [act({ type: 'briefing.read', briefing: next, contentHash: contentHash(next) }, 240)];
-	}
+	const unreadBy = (person: string) =>
+		context.plan.briefings.find((slug) => !context.briefingsRead[person]?.includes(slug));
+	const readAct = (briefing: string) =>
+		act({ type: 'briefing.read', briefing, contentHash: contentHash(briefing) }, 240);
+	const next = unreadBy(worker);
+	if (next) return [readAct(next)];
+	const nextOfMixer = mixer === undefined ? undefined : unreadBy(mixer);
+	if (nextOfMixer) return [{ ...readAct(nextOfMixer), who: 'mixer' }];
 	return [
 		act(
 			{

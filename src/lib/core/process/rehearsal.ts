@@ -15,6 +15,8 @@ import { briefActs, holdActs, preparingActs, roomIfDue } from './rehearsal-prepa
 export interface Crew {
 	worker: string;
 	supervisor: string;
+	/** The second one at work, who mixes while the first lays; left out, nobody does. */
+	mixer?: string;
 }
 
 /** Something that does not go as planned: acts put in once, the first time that `when` holds. */
@@ -58,7 +60,7 @@ function carefulActs(c: ProcessContext, { crew, content = {} }: RehearsalOptions
 		900
 	);
 	return [
-		...(c.phase === 'brief' ? briefActs(c, crew.worker, (s) => content[s] ?? UNKNOWN_HASH) : []),
+		...(c.phase === 'brief' ? briefActs(c, crew, (s) => content[s] ?? UNKNOWN_HASH) : []),
 		...(['pattern', 'release', 'frame'].includes(c.phase) ? preparingActs(c) : []),
 		...(['detail', 'build'].includes(c.phase) ? coatingActs(c) : []),
 		...(c.phase === 'shell' ? [...cupActs(c), shellFinished(c)] : []),
@@ -117,7 +119,7 @@ export function rehearseJob(
 		const logged = {
 			id: `${jobId}-${seq}`,
 			seq,
-			event: { ...event, at, by: crew[who] } as ProcessEvent
+			event: { ...event, at, by: crew[who] ?? crew.worker } as ProcessEvent
 		};
 		const next = advance(state, logged);
 		if (!next.ok) refusal = `${event.type}: ${next.reason}`;

@@ -9,11 +9,14 @@ export function cupWeighed(c: ProcessContext, e: EventOf<'cup.weighed'>): Change
 	return isLaying(c) ? { cupAhead: cup } : { cup };
 }
 
-export function cupMixed(c: ProcessContext, e: ProcessEvent): Change {
+export function cupMixed(c: ProcessContext, e: EventOf<'cup.mixed'>): Change {
 	const isAhead = isLaying(c);
 	const isFurther = isAhead ? c.phase !== 'shell' : c.laidG > 0;
 	const late = isFurther && c.windowClosesAt !== null && secondsBetween(c.windowClosesAt, e.at) > 0;
 	return {
+		...(e.mixedBy !== undefined && !c.workers.includes(e.mixedBy)
+			? { workers: [...c.workers, e.mixedBy] }
+			: {}),
 		...(isAhead
 			? { cupAhead: c.cupAhead && { ...c.cupAhead, mixedAt: e.at } }
 			: { cup: c.cup && { ...c.cup, mixedAt: e.at } }),

@@ -82,7 +82,9 @@ function noted(c: ProcessContext, e: EventOf<'mold.inspected'>): Deviation[] {
 	const needsRepair = e.verdict === 'needs repair';
 	const flaws = (isSince(c, 3) ? flawsOf(e) : countsOf(e)).join(', ');
 	const what = [`The inspection found it ${VERDICTS[e.verdict]}`, flaws, e.note ?? ''];
-	return deviation(c, e, `${what.filter(Boolean).join(': ')}.`, needsRepair);
+	const said = what.filter(Boolean).join(': ');
+	const ended = isSince(c, 3) && said.endsWith('.') ? said : `${said}.`;
+	return deviation(c, e, ended, needsRepair);
 }
 
 /** Earlier versions named the counts alone. */

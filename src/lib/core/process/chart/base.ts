@@ -51,7 +51,7 @@ export const base = setup({
 		noteWeighing: assign(({ context, event }) =>
 			cups.cupWeighed(context, only(event, 'cup.weighed'))
 		),
-		noteMixing: assign(({ context, event }) => cups.cupMixed(context, event)),
+		noteMixing: assign(({ context, event }) => cups.cupMixed(context, only(event, 'cup.mixed'))),
 		noteLaying: assign(({ context, event }) => cups.cupApplied(context, event)),
 		dropCup: assign(({ context }) => cups.moveUp(context)),
 		dropNext: assign({ cupAhead: null }),

@@ -14,7 +14,7 @@ export const discarded = {
 	actions: ['work', 'dropCup']
 } as const;
 export const mixed = {
-	guard: bench('briefed', 'onRatio', 'tackPassed', 'windowOpen'),
+	guard: bench('briefed', 'onRatio', 'mixerNamed', 'tackPassed', 'windowOpen'),
 	target: 'mixed',
 	actions: ['work', 'noteMixing']
 } as const;
@@ -69,7 +69,14 @@ export const laying = {
 			actions: ['work', 'noteWeighing'] as const
 		},
 		'cup.mixed': {
-			guard: bench('briefed', 'onRatio', 'crewMixes', 'nextUnmixed', 'surfaceTakesNext'),
+			guard: bench(
+				'briefed',
+				'onRatio',
+				'crewMixes',
+				'mixerNamed',
+				'nextUnmixed',
+				'surfaceTakesNext'
+			),
 			actions: ['work', 'noteMixing'] as const
 		}
 	}

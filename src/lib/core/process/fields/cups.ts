@@ -1,4 +1,4 @@
-import type { ProcessContext } from '../context';
+import { isLaying, isSince, mixersBeside, type ProcessContext } from '../context';
 import { cupToWeigh } from '../next-cup';
 import type { ActField } from '../step';
 import { choice, longText, type FieldMakers } from './field';
@@ -28,6 +28,17 @@ function weightFields(c: ProcessContext): ActField[] {
 /** Weighing and setting aside a cup. */
 export const CUPS: FieldMakers = {
 	'cup.weighed': weightFields,
+	'cup.mixed': (c) =>
+		isLaying(c) && isSince(c, 3)
+			? [
+					choice(
+						'mixedBy',
+						'Who mixes it while you lay',
+						mixersBeside(c, c.worker ?? '').map((person): [string, string] => [person, person]),
+						'Whoever has read the briefings. They have then worked on this mold, and cannot sign it.'
+					)
+				]
+			: [],
 	'cup.discarded': (c) => [
 		...(c.cupAhead === null
 			? []

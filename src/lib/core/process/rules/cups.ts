@@ -1,4 +1,4 @@
-import { batchAtWork, cupInPreparation } from '../context';
+import { batchAtWork, cupInPreparation, isLaying, isSince, mixersBeside } from '../context';
 import { cupDeviationFraction, isOnRatio, missingParts, strangeParts } from '../cup-check';
 import { cupAfter } from '../next-cup';
 import { is, rules } from './rule';
@@ -47,9 +47,21 @@ export const CUPS = rules({
 		says: () => 'the next cup is mixed already: lay the one in hand, then that one'
 	},
 	crewMixes: {
-		holds: (c) => c.plan.people >= 2,
+		holds: (c, e) => c.plan.people >= 2 && (!isSince(c, 3) || mixersBeside(c, e.by).length > 0),
+		says: (c) =>
+			c.plan.people < 2
+				? 'one person cannot lay and mix at once: the plan has one at work, so lay this cup first'
+				: 'one person cannot lay and mix at once: the second one reads the briefings first, under their own name'
+	},
+	/** The second person has read the briefings, and counts among those who worked on the mold. */
+	mixerNamed: {
+		holds: (c, e) => {
+			if (!is(e, 'cup.mixed') || !isSince(c, 3)) return true;
+			if (e.mixedBy === undefined) return !isLaying(c);
+			return mixersBeside(c, e.by).includes(e.mixedBy);
+		},
 		says: () =>
-			'one person cannot lay and mix at once: the plan has one at work, so lay this cup first'
+			'say who mixes it while you lay: somebody else, who has read the briefings of this mold'
 	},
 	cupThere: {
 		holds: (c, e) => !is(e, 'cup.discarded') || e.cup !== 'next' || c.cupAhead !== null,
