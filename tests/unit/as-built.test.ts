@@ -91,6 +91,7 @@ test('an undone entry is listed with its reason and counts nowhere else', () => 
 			by: 'mara',
 			type: 'cup.weighed',
 			label: 'Cup weighed',
+			said: 'A 1 g, B 1 g',
 			reason: 'Wrong mold.',
 			undoneAt: log.at(-1)?.event.at
 		}

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openDeviations } from '../../src/lib/core/process/changes/deviations';
+import { asBuilt } from '../../src/lib/core/process/as-built';
 import { benchStep } from '../../src/lib/core/process/bench-step';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
@@ -173,5 +174,33 @@ describe('more than planned on a coat', () => {
 		expect(step.amounts).toEqual([]);
 		const done = benchStep(bench().cup(180).state, { by: MAKER, at: '2026-03-02T18:00:00Z' });
 		expect(done.what).toContain('All of it is on: finish the coat.');
+	});
+});
+
+describe('a frame', () => {
+	const fitted = (gapMm: number) =>
+		new BenchLog(handPlan()).toFrame().do('frame.fitted', {
+			gapMm,
+			screwedFromBelow: true,
+			cornersTight: true,
+			insideReleased: true
+		});
+
+	test('that stands farther off than planned is a deviation with both gaps, shown to who signs', () => {
+		expect(noted(fitted(76.2))).toMatchObject([
+			{
+				blocking: false,
+				decided: null,
+				what: 'The frame stands 76.2 mm clear of the pattern; planned 30 mm, give or take 6 mm.'
+			}
+		]);
+		expect(noted(fitted(20))).toHaveLength(1);
+		expect(noted(fitted(35))).toEqual([]);
+	});
+
+	test('entered by a slip and taken back stays in the record with what was entered', () => {
+		const log = fitted(76.2);
+		log.do('act.undone', { undoes: log.log.at(-1)?.id, reason: 'inches' });
+		expect(asBuilt(log.state, log.log).undone).toMatchObject([{ said: 'gap 76.2 mm' }]);
 	});
 });

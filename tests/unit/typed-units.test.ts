@@ -30,9 +30,9 @@ describe('readings in a shop of US customary units', () => {
 	});
 
 	test('stand beside the metric ones in what the bench says', () => {
-		expect(withCustomary('at least 4.8 mm.', 'US')).toBe('at least 4.8 mm (0.189 in).');
+		expect(withCustomary('at least 4.8 mm.', 'US')).toBe('at least 0.189 in (4.8 mm).');
 		expect(withCustomary('the room is 9 °C; the data sheet asks for 18 to 25 °C', 'US')).toBe(
-			'the room is 9 °C (48.2 °F); the data sheet asks for 18 to 25 °C (64.4 °F to 77 °F)'
+			'the room is 48.2 °F (9 °C); the data sheet asks for 64.4 °F to 77 °F (18 to 25 °C)'
 		);
 		expect(withCustomary('Weigh 120.5 g', 'US')).toBe('Weigh 120.5 g');
 		expect(withCustomary('planned 12 mm', 'SI')).toBe('planned 12 mm');

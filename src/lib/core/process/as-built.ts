@@ -1,5 +1,6 @@
 import type { TroubleId } from '../content/vocabulary';
 import { ENTRY_LABELS } from './entry-labels';
+import { entryWords } from './entry-words';
 import { batchesLaid, type AsBuiltSection } from './as-built-batches';
 import { waitsKept, type AsBuiltWait } from './as-built-waits';
 import type { Deviation } from './context';
@@ -53,7 +54,9 @@ export interface AsBuilt {
 	sendBacks: Array<Done & { hold: HoldId; title: string; to: string; reason: string }>;
 	troubles: AsBuiltTrouble[];
 	/** Entries taken back: they stand in the log, and do not count. */
-	undone: Array<Done & { type: EventType; label: string; reason: string; undoneAt: string }>;
+	undone: Array<
+		Done & { type: EventType; label: string; said: string; reason: string; undoneAt: string }
+	>;
 	briefings: Array<{ person: string; slug: string; hash: string; at: string }>;
 	photos: Array<Done & { hash: string; label: string }>;
 	/** Person ids of all who made an entry that counts, in order of their first. */
@@ -183,6 +186,8 @@ function undoneOf(state: JobState, log: readonly LoggedEvent[]): AsBuilt['undone
 		if (reason === undefined) return [];
 		const { type, at, by } = event;
 		const undoneAt = undoings.get(id)?.at ?? at;
-		return [{ seq, at, by, type, label: ENTRY_LABELS[type], reason, undoneAt }];
+		return [
+			{ seq, at, by, type, label: ENTRY_LABELS[type], said: entryWords(event), reason, undoneAt }
+		];
 	});
 }

@@ -50,15 +50,15 @@ export function inCoreUnits(
 	);
 }
 
-/** "4.8 mm" as "4.8 mm (0.189 in)" wherever it stands in a sentence: gauges and sheets carry either. */
+/** "4.8 mm" as "0.189 in (4.8 mm)" wherever it stands in a sentence: the shop's units first, then what gauges and sheets carry. */
 export function withCustomary(text: string, system: UnitSystem): string {
 	if (system === 'SI') return text;
 	const shown = (value: string, unit: 'mm' | 'C') => displayQuantity(Number(value), unit, 'US');
 	return text
-		.replace(/(\d+(?:\.\d+)?) mm\b/g, (said, mm: string) => `${said} (${shown(mm, 'mm')})`)
+		.replace(/(\d+(?:\.\d+)?) mm\b/g, (said, mm: string) => `${shown(mm, 'mm')} (${said})`)
 		.replace(
 			/(?:(-?\d+(?:\.\d+)?) to )?(-?\d+(?:\.\d+)?) °C/g,
 			(said, from: string | undefined, to: string) =>
-				`${said} (${from === undefined ? '' : `${shown(from, 'C')} to `}${shown(to, 'C')})`
+				`${from === undefined ? '' : `${shown(from, 'C')} to `}${shown(to, 'C')} (${said})`
 		);
 }

@@ -38,6 +38,19 @@ export function peeled(c: ProcessContext, e: EventOf<'glove.peeled'>): Change {
 	};
 }
 
+/** A frame is noted from this part of its planned gap on, and never below so many mm; common practice, no source. */
+const OFF_GAP_FRACTION = 0.2;
+const LEAST_OFF_GAP_MM = 3;
+
+/** A gap other than planned changes the flange, the frame's fit and what the coats take. */
+export function frameFitted(c: ProcessContext, e: EventOf<'frame.fitted'>): Change {
+	const plannedMm = c.plan.frame.gapMm;
+	const toleranceMm = Math.max(LEAST_OFF_GAP_MM, OFF_GAP_FRACTION * plannedMm);
+	if (!isSince(c, 3) || Math.abs(e.gapMm - plannedMm) <= toleranceMm) return {};
+	const what = `The frame stands ${Number(e.gapMm.toFixed(1))} mm clear of the pattern; planned ${Number(plannedMm.toFixed(1))} mm, give or take ${Number(toleranceMm.toFixed(1))} mm.`;
+	return { deviations: deviation(c, e, what) };
+}
+
 const FLAWS = {
 	voids: 'voids',
 	bubbles: 'bubbles',

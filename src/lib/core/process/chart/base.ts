@@ -88,6 +88,9 @@ export const base = setup({
 			moreCoats.roundAdded(context, only(event, 'coat.added'))
 		),
 		noteShell: assign(({ event }) => ({ finishedAt: event.at, windowClosesAt: null })),
+		noteFrame: assign(({ context, event }) =>
+			findings.frameFitted(context, only(event, 'frame.fitted'))
+		),
 		noteLoose: assign(({ context, event }) =>
 			findings.looseFrame(context, only(event, 'frame.refitted'))
 		),

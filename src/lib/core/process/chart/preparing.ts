@@ -112,5 +112,5 @@ export const release = base.createStateConfig({
 export const frame = base.createStateConfig({
 	id: 'frame',
 	entry: { type: 'enter', params: { phase: 'frame' } },
-	on: { 'frame.fitted': { guard: bench(), target: '#readyToCoat', actions: 'work' } }
+	on: { 'frame.fitted': { guard: bench(), target: '#readyToCoat', actions: ['work', 'noteFrame'] } }
 });
