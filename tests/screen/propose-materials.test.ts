@@ -42,7 +42,7 @@ describe('proposed materials', () => {
 });
 
 describe('choices in an address', () => {
-	const read = (query: Record<string, string>, shelf = library) =>
+	const read = (query: Record<string, string>) =>
 		readChoices({
 			choices: readQuery(new URLSearchParams({ pattern: 'p', ...query })),
 			shop: testShop,
@@ -127,7 +127,7 @@ describe('choices in an address', () => {
 
 describe('a data sheet chosen by a link', () => {
 	const retired = { ...testSheet('brush-tin'), id: 'old-tin', retired: true };
-	const read = (query: Record<string, string>, shelf = library) =>
+	const read = (query: Record<string, string>) =>
 		readChoices({
 			choices: readQuery(new URLSearchParams({ pattern: 'p', ...query })),
 			shop: testShop,
