@@ -43,6 +43,15 @@ describe('advice on the cup at the scale', () => {
 		expect(advice.deviationFraction).toBeCloseTo(0.04, 9);
 	});
 
+	test('a slip of the decimal point is asked about, and a cup that would double is not corrected', () => {
+		expect(cupAdvice(cup, { A: 1600, B: 200 })).toMatchObject({
+			slip: { part: 'A', massG: 160, isTenth: true },
+			doubles: true
+		});
+		expect(cupAdvice(cup, { A: 600, B: 200 })).toMatchObject({ slip: null, doubles: true });
+		expect(cupAdvice(cup, { A: 160, B: 208 })).toMatchObject({ slip: null, doubles: false });
+	});
+
 	test('a scale that is too coarse to correct a small cup is named, not trusted', () => {
 		const coarse = { ...cup, readabilityG: 5 };
 		expect(cupAdvice(coarse, { A: 8, B: 12 }).reachable).toBe(false);

@@ -27,6 +27,10 @@ export interface CupAdvice {
 	add: Array<{ part: string; addG: number; totalG: number }>;
 	/** The cup after that, in grams. */
 	thenG: number;
+	/** A mass that fits when its decimal point is moved one place: more likely typed wrong than poured. */
+	slip: { part: string; massG: number; isTenth: boolean } | null;
+	/** Correcting it would make it more than twice the planned cup: a clean one wastes less. */
+	doubles: boolean;
 	/** Whether the scale is fine enough to bring it back on ratio. */
 	reachable: boolean;
 	/** Whether the cup still holds it with room to stir; null when densities are not known. */
@@ -42,7 +46,7 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 	const { fractions, readabilityG } = cup;
 	const actual = (part: string) => Math.max(0, massesG[part] ?? 0);
 	const totalG = fractions.reduce((sum, { part }) => sum + actual(part), 0);
-	const idle = { add: [], thenG: totalG, reachable: true };
+	const idle = { add: [], thenG: totalG, reachable: true, slip: null, doubles: false };
 	if (totalG <= 0) return { state: 'empty', deviationFraction: null, ...idle, holds: null };
 
 	const deviationFraction = cupDeviationFraction(cup, massesG);
@@ -63,14 +67,31 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 	const then = Object.fromEntries(
 		fractions.map(({ part }) => [part, add.find((a) => a.part === part)?.totalG ?? actual(part)])
 	);
+	const thenG = Object.values(then).reduce((sum, mass) => sum + mass, 0);
+	const plannedG = cup.parts.reduce((sum, { targetG }) => sum + targetG, 0);
 	return {
+		slip: deviationFraction === null ? null : slipIn(cup, massesG),
+		doubles: deviationFraction !== null && thenG > 2 * plannedG,
 		state: deviationFraction === null ? 'partial' : 'off ratio',
 		deviationFraction,
 		add,
-		thenG: Object.values(then).reduce((sum, mass) => sum + mass, 0),
+		thenG,
 		reachable: isOnRatio(cup, then),
 		holds: holds(then)
 	};
+}
+
+/** The part that is on ratio with the others once its decimal point is moved. */
+function slipIn(cup: CupAtScale, massesG: Record<string, number>): CupAdvice['slip'] {
+	for (const { part } of cup.fractions) {
+		for (const factor of [0.1, 10]) {
+			const massG = roundToReadability((massesG[part] ?? 0) * factor, cup.readabilityG);
+			if (isOnRatio(cup, { ...massesG, [part]: massG })) {
+				return { part, massG, isTenth: factor < 1 };
+			}
+		}
+	}
+	return null;
 }
 
 function holdsIt(cup: CupAtScale, massesG: Record<string, number>): boolean | null {
