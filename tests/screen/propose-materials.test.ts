@@ -42,7 +42,7 @@ describe('proposed materials', () => {
 });
 
 describe('choices in an address', () => {
-	const read = (query: Record<string, string>) =>
+	const read = (query: Record<string, string>, shelf = library) =>
 		readChoices({
 			choices: readQuery(new URLSearchParams({ pattern: 'p', ...query })),
 			shop: testShop,
