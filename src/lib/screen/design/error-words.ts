@@ -1,5 +1,5 @@
 /** What an error page says: what happened, and what whoever reads it can do. */
-export interface ErrorWords {
+interface ErrorWords {
 	title: string;
 	advice: string;
 }

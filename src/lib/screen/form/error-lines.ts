@@ -2,7 +2,7 @@ import { fieldId } from '../design/field';
 import type { FieldErrors } from './read-entries';
 
 /** One line of the summary: where it leads, what the place is called, what is wrong there. */
-export interface ErrorLine {
+interface ErrorLine {
 	field: string;
 	label: string;
 	message: string;
