@@ -78,7 +78,12 @@ export function curingMaterial(
 			fromSheet('m_pot', 'in a cup of', massG, 'g'),
 			fromSheet('T_1', 'at', atC, 'C'),
 			sheet.heatJPerG === undefined
-				? assumed('ΔH', `heat of a ${sheet.family} (typical, in part from memory; see the note)`, heatJPerG, 'J/g')
+				? assumed(
+						'ΔH',
+						`heat of a ${sheet.family} (typical, in part from memory; see the note)`,
+						heatJPerG,
+						'J/g'
+					)
 				: fromSheet('ΔH', 'heat of reaction', heatJPerG, 'J/g'),
 			sheet.specificHeatJPerGK === undefined
 				? assumed('c', 'heat capacity (common practice, no source)', specificHeatJPerGK, 'J/(g·K)')
