@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import type { PlanInputs } from '../../src/lib/core/plan/inputs';
+import type { Plan } from '../../src/lib/core/plan/plan';
 import { detailInputs, testInputs, testSheet, testShop } from '../fixtures/materials';
 
 const HOUR = 3600;
@@ -171,6 +172,30 @@ describe('cups, forces, choice', () => {
 		}
 		const paste = cures[1];
 		expect(paste?.cup.workableS).toBeGreaterThan(0.9 * 9 * 60);
+	});
+
+	test('what gets too hot to be left alone is said before the start, in the shop’s units', () => {
+		const hot = ({ warnings }: Plan) => warnings.filter(({ code }) => code === 'hot-cup');
+		const plan = makePlan(base);
+		const tooHot = (plan.cure?.materials ?? []).filter(
+			({ cup, film, calmPeakC }) => Math.max(cup.peakC, film.peakC) > calmPeakC
+		);
+		expect(hot(plan)).toHaveLength(tooHot.length);
+		const fierce = testSheet('paste-9');
+		const sheet = { ...fierce, heatJPerG: 400 };
+		const inUs = makePlan({
+			...base,
+			shop: { ...base.shop, units: 'US' },
+			materials: { ...base.materials, shell: sheet }
+		});
+		expect(hot(inUs).some(({ text }) => text.includes(fierce.name) && text.includes('°F'))).toBe(
+			true
+		);
+		const mild = makePlan({
+			...base,
+			materials: { ...base.materials, shell: { ...fierce, heatJPerG: 20 } }
+		});
+		expect(hot(mild).some(({ text }) => text.includes(fierce.name))).toBe(false);
 	});
 
 	test('the hold ready to open stands in the phase whose end it guards', () => {

@@ -14,6 +14,7 @@ import type { Sheet } from '../materials/sheet';
 import { curingMaterial, roughHeatNote } from './curing-material';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
+import { warnOfHeat } from './heat-warnings';
 import { remembered } from './remembered';
 import { computed, entered, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
@@ -108,7 +109,7 @@ function cureMaterial(
 			)
 		});
 	}
-	return {
+	const found: CureMaterial = {
 		materialId: sheet.id,
 		materialName: sheet.name,
 		cup: {
@@ -146,6 +147,8 @@ function cureMaterial(
 		largestCalmG: calmG,
 		calmPeakC
 	};
+	warnOfHeat(draft, sheet, found);
+	return found;
 }
 
 /** So many points of a curve, its hottest among them, rounded for a drawing. */

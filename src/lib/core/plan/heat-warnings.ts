@@ -1,0 +1,28 @@
+import { displayQuantity } from '../quantity/display';
+import type { Sheet } from '../materials/sheet';
+import { roughHeatNote } from './curing-material';
+import type { Plan } from './plan';
+import { warn, type Draft } from './trace';
+
+type CureMaterial = NonNullable<Plan['cure']>['materials'][number];
+
+/** Says before the start what gets too hot to be left alone; the peaks are rough, so it never refuses. */
+export function warnOfHeat(
+	draft: Draft,
+	sheet: Sheet,
+	{ cup, film, calmPeakC }: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC'>
+): void {
+	if (Math.max(cup.peakC, film.peakC) <= calmPeakC) return;
+	const { units } = draft.inputs.shop;
+	const about = (peakC: number) => displayQuantity(Math.round(peakC), 'C', units);
+	const thick = displayQuantity(film.thicknessMm, 'mm', units);
+	const sentences = [
+		`${sheet.name} heats itself: a forgotten cup may reach about ${about(cup.peakC)}.`,
+		'Mix no more than is laid at once; what is left goes flat and open into the extraction.',
+		film.peakC > calmPeakC
+			? `A coat of ${thick} may reach about ${about(film.peakC)}: lay it thinner, and let each round cool.`
+			: '',
+		roughHeatNote(sheet) ?? ''
+	];
+	warn(draft, 'warn', 'hot-cup', 'cure', sentences.filter(Boolean).join(' '));
+}
