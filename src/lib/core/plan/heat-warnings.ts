@@ -22,7 +22,7 @@ export function warnOfHeat(
 		film.peakC > calmPeakC
 			? `A coat of ${thick} may reach about ${about(film.peakC)}: lay it thinner, and let each round cool.`
 			: '',
-		roughHeatNote(sheet) ?? ''
+		roughHeatNote(sheet) ? 'Rough until the data sheet gives its heat of reaction.' : ''
 	];
 	warn(draft, 'warn', 'hot-cup', 'cure', sentences.filter(Boolean).join(' '));
 }
