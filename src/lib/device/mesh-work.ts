@@ -18,6 +18,9 @@ import type { CutPlace, FoundPlaces, MeshModel, MeshSaid, RestChoice } from './m
 /** Beyond this a picture in space takes longer than it is worth. A choice. */
 const MOST_DRAWN = 2_000_000;
 
+/** A face on which the pattern tips over sooner than this is none to brush on; common practice, no source. */
+const LEAST_TIP_DEG = 5;
+
 interface OnBoard {
 	mesh: Mesh;
 	surface: SurfaceDistance | null;
@@ -62,7 +65,9 @@ export class MeshWork {
 		}
 		this.#mesh = mesh;
 		const { min, max } = measuresOf(mesh).bounds;
-		const rests = restsOf(mesh).map((rest): RestChoice => ({
+		const all = restsOf(mesh);
+		const stable = all.filter(({ tipsAtDeg }) => tipsAtDeg >= LEAST_TIP_DEG);
+		const rests = (stable.length > 0 ? stable : all.slice(0, 1)).map((rest): RestChoice => ({
 			...rest,
 			height: heightOver(mesh, rest.down)
 		}));

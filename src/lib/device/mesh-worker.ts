@@ -3,7 +3,9 @@ import { MeshWork } from './mesh-work';
 
 const say = (said: MeshSaid, moved: Transferable[] = []): void =>
 	postMessage(said, { transfer: moved });
-const work = new MeshWork(say, () => new Promise((resolve) => setTimeout(resolve, 20)));
+/** Long enough for the page to ask for a section before the next long step. */
+const PAUSE_MS = 120;
+const work = new MeshWork(say, () => new Promise((resolve) => setTimeout(resolve, PAUSE_MS)));
 
 addEventListener('message', ({ data }: MessageEvent<MeshAsk>) => {
 	answer(data).catch((error: unknown) =>

@@ -70,7 +70,7 @@ function gatherUnderMesh(errors: FieldErrors): void {
 		const text = errors[path] ?? '';
 		delete errors[path];
 		errors['body.mesh'] ??= text.startsWith('Nothing is entered')
-			? 'The mesh is not measured yet; open a file and wait until its numbers are there.'
+			? 'Nothing is measured yet: open a file and wait until its numbers are there.'
 			: `${path.replace('body.', '')}: ${text}`;
 	}
 }

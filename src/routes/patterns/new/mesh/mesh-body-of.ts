@@ -17,10 +17,10 @@ interface Known {
 export const NOT_KEPT = '0'.repeat(64);
 const MOST_LINES = 30;
 
-/** The pattern's body as far as it is known; null until its numbers and coat volumes are there. */
+/** The pattern's body as far as it is known; null until numbers, coat volumes and bridged places are there. */
 export function meshBodyOf(known: Known, placement: Placement | null): MeshBody | null {
 	const { opened, health, measured, offsets, found } = known;
-	if (!opened || !health || !measured || !offsets || !placement) return null;
+	if (!opened || !health || !measured || !offsets || !found || !placement) return null;
 	const words = healthWords(health, opened.repairs);
 	return {
 		kind: 'mesh',
@@ -38,7 +38,7 @@ export function meshBodyOf(known: Known, placement: Placement | null): MeshBody 
 		health: [words.verdict, ...words.repaired, ...words.left].slice(0, MOST_LINES),
 		...measured.numbers,
 		offsets,
-		bridgeReachMm: found?.reachMm ?? 0,
-		places: found?.places ?? []
+		bridgeReachMm: found.reachMm,
+		places: found.places
 	};
 }
