@@ -8,7 +8,7 @@ import { meshProfile } from './mesh-profile';
 import type { SurfaceDistance } from './surface-distance';
 
 /** The numbers of a pattern that need no offset. */
-export type PatternNumbers = Pick<
+type PatternNumbers = Pick<
 	MeshBody,
 	| 'exposedAreaCm2'
 	| 'volumeMl'

@@ -29,7 +29,7 @@ export function pictureFrame(size: {
 }
 
 /** Closed outlines as one path; with the even-odd rule holes stay holes. */
-export function outlinePath(outlines: readonly Outline[], frame: PictureFrame): string {
+function outlinePath(outlines: readonly Outline[], frame: PictureFrame): string {
 	return outlines
 		.map((outline) => {
 			const points = outline.map(

@@ -14,7 +14,7 @@ interface Known {
 }
 
 /** Stands for a file that is not in the store yet. */
-export const NOT_KEPT = '0'.repeat(64);
+const NOT_KEPT = '0'.repeat(64);
 const MOST_LINES = 30;
 
 /** The pattern's body as far as it is known; null until numbers, coat volumes and bridged places are there. */
