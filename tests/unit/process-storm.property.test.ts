@@ -58,6 +58,7 @@ function dataFor(log: BenchLog, type: string, seed: number): object {
 		'mold.marked': { mark: 'x', sameSide: true, partingLine: pick(['uneven', 'plain'], seed) },
 		'sealer.dried': { dry: true },
 		'glove.waxed': { wholeBack: true, coats: pick([1, 2], seed) },
+		'frame.fitted': { gapMm: pick([context.plan.frame.gapMm, 90], seed) },
 		'frame.refitted': { tight: seed % 4 > 0 },
 		'glove.peeled': { whole: seed % 4 > 0 },
 		'part.poured': { massG: 100, headMm: 10, lot: 'x' },

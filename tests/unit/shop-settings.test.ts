@@ -53,7 +53,7 @@ describe('the shop’s settings', () => {
 	test.each([
 		['roomVolumeM3', '0.5', '1 m³ or more'],
 		['mixingFactor', '12', '10 or less'],
-		['airSpeedMPerS', 'calm', 'a number in m/s'],
+		['airSpeedMPerS', 'calm', 'a number such as 12.5 m/s'],
 		['measuredFanM3PerH', '-3', '0.01 m³/h or more'],
 		['moldLifePours', '2.5', 'whole number'],
 		['nightTemperatureC', '60', '45 °C or less'],
@@ -61,12 +61,17 @@ describe('the shop’s settings', () => {
 		[
 			'fanGrille.meanMPerS',
 			'2',
-			'Nothing is entered; accepted: a number in cm²',
+			'Nothing is entered; accepted: a number such as 12.5 cm²',
 			'fanGrille.areaCm2'
 		],
 		['fanGrille.freeFraction', '120', '100 % or less'],
 		['benchTimes.solidBlock.fixedS', '-2', '0 h or more'],
-		['benchTimes.pouredLayer.perM2S', '9', 'a number in d', 'benchTimes.pouredLayer.daysCount']
+		[
+			'benchTimes.pouredLayer.perM2S',
+			'9',
+			'a number such as 12.5 d',
+			'benchTimes.pouredLayer.daysCount'
+		]
 	])('%s as "%s" is refused in words: %s', (field, typed, says, at = field) => {
 		const draft = structuredClone(draftOfShop(shop));
 		const keys = field.split('.');
