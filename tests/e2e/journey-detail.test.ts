@@ -58,7 +58,8 @@ test('a mold with detail coats, watched on a second device, through what goes wr
 		.getByLabel('Glove, build coats', { exact: true })
 		.selectOption('demo-soft-brush-urethane');
 	await expect(page).toHaveURL(/build=demo-soft-brush-urethane/);
-	await expect(page.getByLabel('Glove, detail coats')).toHaveValue('demo-detail-urethane');
+	const materials = page.getByRole('group', { name: 'Materials' });
+	await expect(materials.getByLabel(/^Glove, detail coats/)).toHaveValue('demo-detail-urethane');
 	await expect(page.getByText('A thick material would trap air there').first()).toBeVisible();
 	await page.getByRole('button', { name: 'Accept this plan' }).click();
 	await expect(page).toHaveURL(/\/jobs\/[0-9a-f-]{36}$/);
