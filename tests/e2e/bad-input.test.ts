@@ -120,6 +120,13 @@ test('a data sheet whose ratios and densities disagree is flagged with the numbe
 	await expect(flag).toBeVisible();
 	await expect(flag).toContainText('80:100');
 	await expect(flag).toContainText('0.8');
+	for (const [name, value] of [
+		['potLife.timeS', '20'],
+		['potLife.massG', '100'],
+		['potLife.atC', '23']
+	] as const) {
+		await page.locator(`[name="${name}"]`).fill(value);
+	}
 	await page.getByRole('button', { name: 'Save the data sheet' }).click();
 	await expect(page).toHaveURL(/\/materials\/invented-contradiction/);
 	await page.goto('/materials');

@@ -59,8 +59,10 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 			if (path.startsWith('hazardStatements.')) delete errors[path];
 		}
 	}
-	if (!parsed.success || Object.keys(errors).length > 0) return { sheet: null, errors, flags: {} };
-	return { sheet: parsed.data, errors: {}, flags: flagsOf(parsed.data) };
+	// What contradicts itself is said while the sheet is still incomplete.
+	const flags = parsed.success ? flagsOf(parsed.data) : {};
+	const isWhole = parsed.success && Object.keys(errors).length === 0;
+	return { sheet: isWhole ? parsed.data : null, errors, flags };
 }
 
 function flagsOf(sheet: Sheet): FieldErrors {
