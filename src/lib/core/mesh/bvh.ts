@@ -78,8 +78,8 @@ class Builder {
 
 	build(): void {
 		// Depth first with an own stack: a mesh of one long strip would overflow the call stack.
-		const todo: [from: number, to: number, parent: number][] = [[0, this.#order.length, -1]];
-		for (let task = todo.pop(); task; task = todo.pop()) {
+		const tasks: [from: number, to: number, parent: number][] = [[0, this.#order.length, -1]];
+		for (let task = tasks.pop(); task; task = tasks.pop()) {
 			const [from, to, parent] = task;
 			const node = this.#used;
 			this.#used += 1;
@@ -91,7 +91,7 @@ class Builder {
 				this.#counts[node] = to - from;
 			} else {
 				// The left part is taken next, so that it lies right after its parent.
-				todo.push([middle, to, node], [from, middle, -1]);
+				tasks.push([middle, to, node], [from, middle, -1]);
 			}
 		}
 	}
