@@ -6,6 +6,7 @@ import { coatVolumeMl } from '../../src/lib/core/laws/coat-volume';
 import { offsetVolumeMl } from '../../src/lib/core/laws/offset-volume';
 import type { Mesh } from '../../src/lib/core/mesh/mesh';
 import { measuredPattern, patternOffsets } from '../../src/lib/core/mesh/pattern-numbers';
+import { steppedPulley } from '../../src/lib/core/mesh/demo/stepped-pulley';
 import { placedMesh } from '../../src/lib/core/mesh/place';
 import { SurfaceDistance } from '../../src/lib/core/mesh/surface-distance';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
@@ -124,6 +125,50 @@ describe('the numbers of a mesh on the board', () => {
 		expect(profile.at(-1)?.xMm).toBeCloseTo(50, 1);
 		for (const { xMm, yMm } of profile)
 			expect(yMm).toBeLessThan(80 * (1 - Math.abs(xMm) / 50.2) + 0.5);
+	});
+});
+
+describe('the outline for drawing', () => {
+	test('keeps the undercut: a mushroom is drawn with its stem, not as a block', () => {
+		const mushroom = blocks(
+			[
+				[0, 20, 40, 60],
+				[0, 30],
+				[0, 20, 30]
+			],
+			(i, _, k) => i === 1 || k === 1
+		);
+		expect(measuredPattern(onBoard(mushroom)).numbers.profile).toEqual(
+			[
+				[-10, 0],
+				[-10, 20],
+				[-30, 20],
+				[-30, 30],
+				[30, 30],
+				[30, 20],
+				[10, 20],
+				[10, 0]
+			].map(([xMm, yMm]) => ({ xMm, yMm }))
+		);
+	});
+
+	test('goes on to what stands beside, and stays small for a fine mesh', () => {
+		const pair = blocks(
+			[
+				[0, 20, 40, 60],
+				[0, 30],
+				[0, 10]
+			],
+			(i) => i !== 1
+		);
+		expect(measuredPattern(onBoard(pair)).numbers.profile).toHaveLength(8);
+		const { profile, lengthMm } = measuredPattern(onBoard(steppedPulley())).numbers;
+		expect(profile.length).toBeLessThanOrEqual(240);
+		const xs = profile.map(({ xMm }) => xMm);
+		expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(lengthMm, 0);
+		// Somewhere the way to the top leads back toward the middle and out again.
+		const back = profile.filter(({ xMm }, i) => i > 0 && xMm < profile[i - 1]!.xMm - 1);
+		expect(back.length).toBeGreaterThan(0);
 	});
 });
 
