@@ -58,29 +58,33 @@ function rates(mass: CuringMass, temperatureC: number, conversion: number): [num
 	return [heating - mass.coolingPerS * (temperatureC - mass.roomC), cure];
 }
 
-function step(mass: CuringMass, now: CureMoment, lengthS: number): CureMoment {
-	const at = (slope: readonly [number, number], share: number): [number, number] =>
-		rates(
-			mass,
-			now.temperatureC + slope[0] * share * lengthS,
-			now.conversion + slope[1] * share * lengthS
-		);
-	const k1 = at([0, 0], 0);
-	const k2 = at(k1, 0.5);
+function step(
+	mass: CuringMass,
+	{ atS, temperatureC, conversion }: CureMoment,
+	slope: readonly [number, number],
+	lengthS: number
+): CureMoment {
+	const at = ([heating, cure]: readonly [number, number], share: number): [number, number] =>
+		rates(mass, temperatureC + heating * share * lengthS, conversion + cure * share * lengthS);
+	const k2 = at(slope, 0.5);
 	const k3 = at(k2, 0.5);
 	const k4 = at(k3, 1);
-	const mean = (i: 0 | 1) => (k1[i] + 2 * k2[i] + 2 * k3[i] + k4[i]) / 6;
+	const mean = (i: 0 | 1) => (slope[i] + 2 * k2[i] + 2 * k3[i] + k4[i]) / 6;
 	return {
-		atS: now.atS + lengthS,
-		temperatureC: now.temperatureC + lengthS * mean(0),
-		conversion: Math.min(1, now.conversion + lengthS * mean(1))
+		atS: atS + lengthS,
+		temperatureC: temperatureC + lengthS * mean(0),
+		conversion: Math.min(1, conversion + lengthS * mean(1))
 	};
 }
 
-/** A step over which neither the cure nor the cooling moves far. */
-function stepLengthS(mass: CuringMass, now: CureMoment): number {
-	const k = mass.kPerS * rawSpeedFactor(now.temperatureC, mass.referenceC, mass.rate);
-	const [heating] = rates(mass, now.temperatureC, now.conversion);
+/** A step over which neither the cure nor the cooling moves far, from the slope at its beginning. */
+function stepLengthS(
+	mass: CuringMass,
+	{ conversion }: CureMoment,
+	[heating, cure]: readonly [number, number]
+): number {
+	// Conversion stays below 1 while it is stepped, so the rate law gives its constant back.
+	const k = cure / ((conversion + START_TERM) * (1 - conversion));
 	const fastest = k * (1 + START_TERM) + mass.coolingPerS;
 	return 1 / (STEPS_PER_TIME * fastest + Math.abs(heating) + 1e-6);
 }
@@ -109,7 +113,9 @@ export function cureCurve(
 		if (curve.length > MAX_STEPS) {
 			throw new RangeError(`untilS is ${untilS}; accepted: less, for a mass that cures this fast`);
 		}
-		now = step(mass, now, Math.min(stepLengthS(mass, now), untilS - now.atS));
+		const slope = rates(mass, now.temperatureC, now.conversion);
+		const lengthS = Math.min(stepLengthS(mass, now, slope), untilS - now.atS);
+		now = step(mass, now, slope, lengthS);
 		const isCooling = now.temperatureC < (curve.at(-1)?.temperatureC ?? now.temperatureC);
 		curve.push(now);
 		// Past half of the conversion the cure only slows down, so no second peak can come.

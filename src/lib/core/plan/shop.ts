@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { remembered } from './remembered';
 import { LIMIT_SETS } from '../laws/exposure-limits';
 
 /** Attended time of a way to build a mold, and its working days with overnight cures. */
@@ -39,14 +40,14 @@ const shiftSchema = z
 
 const currencySchema = z.string().regex(/^[A-Z]{3}$/, 'an ISO 4217 code such as USD');
 
-function isZone(zone: string): boolean {
+const isZone = remembered((zone: string): boolean => {
 	try {
 		new Intl.DateTimeFormat('en', { timeZone: zone });
 		return true;
 	} catch {
 		return false;
 	}
-}
+});
 
 /** What a shop is and has. Every default a plan uses can be read and changed here. */
 export const shopSchema = z.strictObject({

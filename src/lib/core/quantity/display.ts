@@ -12,6 +12,22 @@ export interface DisplayValue {
 	text: string;
 }
 
+/** Making a formatter costs far more than using one, and a plan words hundreds of numbers. */
+const formatters = new Map<number, Intl.NumberFormat>();
+
+function significant(digits: number): Intl.NumberFormat {
+	const known = formatters.get(digits);
+	if (known) return known;
+	const made = new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits });
+	formatters.set(digits, made);
+	return made;
+}
+
+const money = new Intl.NumberFormat('en-US', {
+	minimumFractionDigits: 2,
+	maximumFractionDigits: 2
+});
+
 /**
  * "1,234", "12.3", "0.0205": at least `digits` significant and `decimals` after the point (without
  * trailing zeros); whole numbers are never cut.
@@ -19,9 +35,8 @@ export interface DisplayValue {
 export function numberText(value: number, digits = 3, decimals = 0): string {
 	if (!Number.isFinite(value)) return '—';
 	const wholeDigits = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) + 1;
-	const text = new Intl.NumberFormat('en-US', {
-		maximumSignificantDigits: Math.min(15, Math.max(digits, wholeDigits + decimals))
-	}).format(value);
+	const shown = Math.min(15, Math.max(digits, wholeDigits + decimals));
+	const text = significant(shown).format(value);
 	return text.replace(/^-/, '−').replace(/^−0$/, '0');
 }
 
@@ -32,8 +47,7 @@ function joined(number: string, unit: string): string {
 }
 
 function moneyText(value: number): string {
-	const options = { minimumFractionDigits: 2, maximumFractionDigits: 2 };
-	return new Intl.NumberFormat('en-US', options).format(value).replace(/^-/, '−');
+	return money.format(value).replace(/^-/, '−');
 }
 
 /** Grams as the scale shows them, with the customary mass beside them. */

@@ -39,19 +39,25 @@ export function rangeOver(
 	given: readonly Range[],
 	compute: (...values: number[]) => number
 ): Range | NoRange {
-	const uncertain = given.filter(({ low, high }) => low !== high).length;
-	if (uncertain > MOST_UNCERTAIN) {
-		throw new RangeError(`${uncertain} uncertain arguments; accepted: ${MOST_UNCERTAIN} at most`);
-	}
-	let corners: number[][] = [[]];
-	for (const { low, high } of given) {
+	const uncertain: number[] = [];
+	given.forEach(({ low, high }, i) => {
 		if (low > high) throw new RangeError(`a range from ${low} to ${high}; accepted: low first`);
-		const ends = low === high ? [low] : [low, high];
-		corners = corners.flatMap((corner) => ends.map((end) => [...corner, end]));
+		if (low !== high) uncertain.push(i);
+	});
+	if (uncertain.length > MOST_UNCERTAIN) {
+		throw new RangeError(
+			`${uncertain.length} uncertain arguments; accepted: ${MOST_UNCERTAIN} at most`
+		);
 	}
+	const corner = given.map(({ low }) => low);
 	let low = Infinity;
 	let high = -Infinity;
-	for (const corner of corners) {
+	// Each bit of the counter is one uncertain argument at its low or high end.
+	for (let ends = 0; ends < 1 << uncertain.length; ends += 1) {
+		uncertain.forEach((argument, bit) => {
+			const range = given[argument] as Range;
+			corner[argument] = ends & (1 << bit) ? range.high : range.low;
+		});
 		const value = withinLimit(() => compute(...corner));
 		if (typeof value === 'string') return { limit: value };
 		low = Math.min(low, value);
