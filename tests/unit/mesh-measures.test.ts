@@ -46,7 +46,9 @@ describe('measures', () => {
 			[3, 0, 1],
 			[0, 3, 1]
 		]);
-		expect(measuresOf(sheet)).toMatchObject({ area: 4.5, signedVolume: 0, center: [1, 1, 1] });
+		const none = { area: 4.5, signedVolume: 0, center: [1, 1, 1] };
+		expect(measuresOf(sheet)).toMatchObject(none);
+		expect(binaryStlMeasures(stlBinary(sheet))).toMatchObject(none);
 	});
 
 	test('turn, move, grow and shuffle with the mesh', () => {

@@ -38,20 +38,45 @@ export function measuresOf({ positions, triangles }: Mesh): Measures {
 }
 
 /** Triangles handed over at a time: their corners stay in the processor's first cache. */
-export const CHUNK = 256;
+const CHUNK = 256;
 
 /** Sums by their place in the list: twice the area, six times the volume, its moments, corners, then the box. */
-const AREA = 0;
-const VOLUME = 1;
-const MOMENT = 2;
-const CORNER = 5;
-const MIN = 8;
-const MAX = 11;
+export const AREA = 0;
+export const VOLUME = 1;
+export const MOMENT = 2;
+export const CORNER = 5;
+export const MIN = 8;
+export const MAX = 11;
+
+/** Sums over no triangle yet. */
+export function noSums(): Float64Array {
+	return new Float64Array(14).fill(Infinity, MIN, MAX).fill(-Infinity, MAX);
+}
+
+/** What the sums over `corners` corners, all but the box about `origin`, say of the mesh. */
+export function measuresFrom(s: Float64Array, [x, y, z]: Vec3, corners: number): Measures {
+	const at = (from: number): Vec3 => [s[from]!, s[from + 1]!, s[from + 2]!];
+	const [min, max] = [at(MIN), at(MAX)];
+	const six = s[VOLUME]!;
+	const [sum, by] = hasVolume(s) ? [at(MOMENT), 1 / (4 * six)] : [at(CORNER), 1 / corners];
+	return {
+		area: s[AREA]! / 2,
+		signedVolume: six / 6,
+		center: [x + sum[0] * by, y + sum[1] * by, z + sum[2] * by],
+		bounds: { min, max }
+	};
+}
+
+/** Whether there is a volume to have a center of mass. */
+export function hasVolume(s: Float64Array): boolean {
+	const size = Math.max(s[MAX]! - s[MIN]!, s[MAX + 1]! - s[MIN + 1]!, s[MAX + 2]! - s[MIN + 2]!);
+	return Math.abs(s[VOLUME]!) > 1e-9 * size ** 3;
+}
 
 /** Running sums over triangles, about an origin near them. */
-export class MeasureSums {
+class MeasureSums {
 	readonly #origin: Vec3;
-	readonly #sums = new Float64Array(14).fill(Infinity, MIN, MAX).fill(-Infinity, MAX);
+	readonly #sums = noSums();
 	#count = 0;
 
 	constructor(x: number, y: number, z: number) {
@@ -126,19 +151,6 @@ export class MeasureSums {
 	}
 
 	measures(): Measures {
-		const s = this.#sums;
-		const at = (from: number): Vec3 => [s[from]!, s[from + 1]!, s[from + 2]!];
-		const [min, max] = [at(MIN), at(MAX)];
-		const size = Math.max(...max.map((high, axis) => high - min[axis]!));
-		const six = s[VOLUME]!;
-		const isSolid = Math.abs(six) > 1e-9 * size ** 3;
-		const [sum, by] = isSolid ? [at(MOMENT), 1 / (4 * six)] : [at(CORNER), 1 / this.#count];
-		const [x, y, z] = this.#origin;
-		return {
-			area: s[AREA]! / 2,
-			signedVolume: six / 6,
-			center: [x + sum[0] * by, y + sum[1] * by, z + sum[2] * by],
-			bounds: { min, max }
-		};
+		return measuresFrom(this.#sums, this.#origin, this.#count);
 	}
 }
