@@ -50,6 +50,14 @@ describe('the room', () => {
 		expect(filmDryingS(film, { ...room, humidityPct: 100 })).toBeNull();
 	});
 
+	test('saturated air takes and gives nothing, at any temperature', () => {
+		fc.assert(
+			fc.property(real(-19, 49), real(0, 3), (temperatureC, airSpeedMPerS) => {
+				expect(waterEvaporationGPerM2H({ temperatureC, humidityPct: 100 }, airSpeedMPerS)).toBe(0);
+			})
+		);
+	});
+
 	test('a margin of three kelvin is enough, less is not', () => {
 		const room = { temperatureC: 20, humidityPct: 50 };
 		const dewC = dewPointC(room);

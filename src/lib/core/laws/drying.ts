@@ -1,7 +1,7 @@
 import { assertWithin } from '../quantity/assert-within';
 import type { Law } from '../quantity/figure';
 import { MAX_TIME_S } from '../quantity/limits';
-import { saturationPressurePa, waterVaporPressurePa, type Air } from './dew-point';
+import { assertAir, saturationPressurePa, type Air } from './dew-point';
 
 export const waterEvaporationLaw: Law = {
 	id: 'water-evaporation',
@@ -37,7 +37,9 @@ export const STILL_AIR_M_PER_S = 0.1;
  */
 export function waterEvaporationGPerM2H(air: Air, airSpeedMPerS: number): number {
 	assertWithin(airSpeedMPerS, 0, 3, 'airSpeedMPerS');
-	const missingKPa = (saturationPressurePa(air.temperatureC) - waterVaporPressurePa(air)) / 1000;
+	assertAir(air);
+	// Not a difference of two pressures: in saturated air its rounding error would be water lost or gained.
+	const missingKPa = (saturationPressurePa(air.temperatureC) * (1 - air.humidityPct / 100)) / 1000;
 	const kgPerM2S =
 		(missingKPa * (0.089 + 0.0782 * airSpeedMPerS)) / latentHeatKjPerKg(air.temperatureC);
 	return kgPerM2S * 3_600_000;
