@@ -1,12 +1,42 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { contentCheck } from './scripts/content-plugin.ts';
 
+const all = ['unit', 'screen'].flatMap((folder) =>
+	readdirSync(`tests/${folder}`, { recursive: true, encoding: 'utf8' })
+		.filter((file) => file.endsWith('.test.ts'))
+		.map((file) => `tests/${folder}/${file.replaceAll('\\', '/')}`)
+);
+/** What takes its store from here is run once for each store. */
+const onStores = all.filter((file) => readFileSync(file, 'utf8').includes('fixtures/test-store'));
+const onPostgres = all.filter((file) => file.includes('postgres'));
+
 export default defineConfig({
 	plugins: [contentCheck(), sveltekit()],
 	test: {
-		include: ['tests/{unit,outside,screen}/**/*.test.ts'],
 		environment: 'node',
-		testTimeout: 20_000
+		testTimeout: 20_000,
+		projects: [
+			{
+				extends: true,
+				test: {
+					name: 'core',
+					include: ['tests/{unit,outside,screen}/**/*.test.ts'],
+					exclude: [...onStores, ...onPostgres]
+				}
+			},
+			{ extends: true, test: { name: 'sqlite', include: onStores, env: { TEST_STORE: 'sqlite' } } },
+			{
+				extends: true,
+				test: {
+					name: 'postgresql',
+					include: [...onStores, ...onPostgres],
+					env: { TEST_STORE: 'postgresql' },
+					globalSetup: 'tests/fixtures/postgres-setup.ts',
+					testTimeout: 40_000
+				}
+			}
+		]
 	}
 });

@@ -6,7 +6,7 @@ import { readSheet } from '../../src/lib/screen/material/read-sheet';
 import { withRows } from '../../src/lib/screen/material/sheet-draft';
 import { sheetLabel } from '../../src/lib/screen/material/sheet-groups';
 import { getSheet, saveSheet } from '../../src/lib/server/sheets.repository';
-import { testStore } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 import { testSheets } from '../fixtures/materials';
 
 const base = testSheets['brush-80'];

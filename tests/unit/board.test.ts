@@ -9,12 +9,12 @@ import {
 } from '$lib/screen/board/arrange-board';
 import { boardLine, type BoardLine } from '$lib/screen/board/board-line';
 import { boardQuery } from '$lib/screen/board/board-query';
-import { openDatabase, type Db } from '$lib/server/database';
+import type { Db } from '$lib/server/database';
 import { demo } from '$lib/server/demo-content';
 import { seedDemo } from '$lib/server/demo';
 import { namesById } from '$lib/server/job-or-error';
 import { listJobs } from '$lib/server/jobs.repository';
-import { migrate } from '$lib/server/migrate';
+import { newPlace, openPlace } from '../fixtures/test-store';
 
 const NOW = '2026-11-25T16:20:00.000Z';
 const later = (minutes: number) => new Date(Date.parse(NOW) + minutes * 60_000).toISOString();
@@ -160,8 +160,7 @@ describe('the invented shop on the board', () => {
 	let lines: BoardLine[];
 
 	beforeAll(async () => {
-		db = openDatabase(':memory:');
-		await migrate(db, NOW);
+		db = await openPlace(await newPlace());
 		await seedDemo(db, NOW);
 		const names = await namesById(db);
 		lines = (await listJobs(db)).map((job) => boardLine(job, names));

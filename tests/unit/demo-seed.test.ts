@@ -1,24 +1,22 @@
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import { contextOf, type JobState } from '$lib/core/process/job';
 import { addSeconds, secondsBetween } from '$lib/core/process/instant';
-import { openDatabase, type Db } from '$lib/server/database';
+import type { Db } from '$lib/server/database';
 import { demo } from '$lib/server/demo-content';
 import { demoPins, seedDemo } from '$lib/server/demo';
 import { DEMO_MOLDS } from '$lib/server/demo-molds';
 import { writeJob } from '$lib/server/demo-write';
 import { listJobs, type JobLine } from '$lib/server/jobs.repository';
-import { migrate } from '$lib/server/migrate';
 import { listPatterns } from '$lib/server/patterns.repository';
 import { listPeople } from '$lib/server/people.repository';
 import { checkPin } from '$lib/server/pin';
 import { listSheets } from '$lib/server/sheets.repository';
 import { getShop } from '$lib/server/shop.repository';
 import { manyMolds } from '../fixtures/many-molds';
+import { newPlace, openPlace } from '../fixtures/test-store';
 
-async function emptyStore(at: string): Promise<Db> {
-	const db = openDatabase(':memory:');
-	await migrate(db, at);
-	return db;
+async function emptyStore(): Promise<Db> {
+	return openPlace(await newPlace());
 }
 
 // A workday morning in the shop, and a Sunday night.
@@ -29,7 +27,7 @@ describe.each(['2026-11-25T16:20:00.000Z', '2026-11-29T08:00:00.000Z'])(
 		let jobs: JobLine[];
 
 		beforeAll(async () => {
-			db = await emptyStore(at);
+			db = await emptyStore();
 			await seedDemo(db, at);
 			jobs = await listJobs(db);
 		}, 60_000);
@@ -145,7 +143,7 @@ describe.each(['2026-11-25T16:20:00.000Z', '2026-11-29T08:00:00.000Z'])(
 describe('a shop with many molds', () => {
 	test('lists them all, none damaged', { timeout: 60_000 }, async () => {
 		const at = '2026-11-25T16:20:00.000Z';
-		const db = await emptyStore(at);
+		const db = await emptyStore();
 		await seedDemo(db, at);
 		const people = await listPeople(db);
 		const personIds = new Map(

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { createJob, listJobs } from '../../src/lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '../../src/lib/server/mold-titles';
 import { handPlan } from '../fixtures/plan';
-import { AT, CREW, testStore } from '../fixtures/server-store';
+import { AT, CREW } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 
 const NAME = handPlan().inputs.pattern.name;
 const opening = { plan: handPlan(), by: CREW.supervisor, at: AT, content: {} };

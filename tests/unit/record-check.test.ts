@@ -3,12 +3,12 @@ import { checkRecord } from '$lib/screen/record/check-record';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { offText } from '$lib/screen/record/record-reader';
 import { recordTime } from '$lib/screen/record/record-time';
-import { openDatabase, type Db } from '$lib/server/database';
+import type { Db } from '$lib/server/database';
 import { seedDemo } from '$lib/server/demo';
 import { listJobs, type JobLine } from '$lib/server/jobs.repository';
-import { migrate } from '$lib/server/migrate';
 import { exportRecord } from '$lib/server/record';
 import type { JobRecord } from '$lib/server/record-schema';
+import { newPlace, openPlace } from '../fixtures/test-store';
 
 const AT = '2026-11-25T16:20:00.000Z';
 
@@ -18,8 +18,7 @@ describe('a record checked on the device', () => {
 	let record: JobRecord;
 
 	beforeAll(async () => {
-		db = openDatabase(':memory:');
-		await migrate(db, AT);
+		db = await openPlace(await newPlace());
 		await seedDemo(db, AT);
 		const jobs = await listJobs(db);
 		const found = jobs.find(({ state }) => state && finishOfJob(state).handedOver);

@@ -1,5 +1,3 @@
-import { join } from 'node:path';
-import { sql } from 'kysely';
 import { expect, test } from 'vitest';
 import { verifyChain } from '../../src/lib/core/log/chain';
 import { fold } from '../../src/lib/core/process/job';
@@ -12,7 +10,8 @@ import { onAppended } from '../../src/lib/server/live';
 import { addPerson } from '../../src/lib/server/people.repository';
 import { exportRecord } from '../../src/lib/server/record';
 import { handPlan } from '../fixtures/plan';
-import { actsOf, AT, CREW, storedJob, tempFolder, testStore } from '../fixtures/server-store';
+import { actsOf, AT, CREW, storedJob } from '../fixtures/server-store';
+import { newPlace, tamper, testStore } from '../fixtures/test-store';
 
 /** A job with its first act not yet posted. */
 async function openedJob() {
@@ -226,17 +225,17 @@ test('open screens are told of each append, after it is written', async () => {
 });
 
 test('a damaged job is shown as damaged, takes no more acts and hides no other job', async () => {
-	const file = join(tempFolder(), 'shop.db');
-	const db = await testStore(file);
+	const place = await newPlace();
+	const db = await testStore(place);
 	const { acts } = await storedJob(db, 'frame', 'job-broken');
 	await storedJob(db, 'pattern', 'job-whole');
-	await sql`drop trigger event_no_update`.execute(db);
-	await sql`update event set event = replace(event, 'true', 'false') where job_id = 'job-broken' and seq = 5`.execute(
-		db
+	await tamper(
+		db,
+		`update event set event = replace(event, 'true', 'false') where job_id = 'job-broken' and seq = 5`
 	);
 
 	// A server that starts afresh has nothing folded yet.
-	const fresh = await testStore(file);
+	const fresh = await testStore(place);
 	const lines = await listJobs(fresh);
 	expect(lines.map(({ id, state }) => [id, state !== null]).sort()).toEqual([
 		['job-broken', false],
@@ -260,13 +259,12 @@ test('a damaged job is shown as damaged, takes no more acts and hides no other j
 });
 
 test('an entry that no longer is JSON damages its own job, and no other', async () => {
-	const file = join(tempFolder(), 'shop.db');
-	const db = await testStore(file);
+	const place = await newPlace();
+	const db = await testStore(place);
 	await storedJob(db, 'pattern', 'job-broken');
 	await storedJob(db, 'pattern', 'job-whole');
-	await sql`drop trigger event_no_update`.execute(db);
-	await sql`update event set event = '{' where job_id = 'job-broken' and seq = 3`.execute(db);
-	const fresh = await testStore(file);
+	await tamper(db, `update event set event = '{' where job_id = 'job-broken' and seq = 3`);
+	const fresh = await testStore(place);
 	const lines = await listJobs(fresh);
 	expect(lines.map(({ id, damage }) => [id, damage]).sort()).toEqual([
 		['job-broken', expect.stringMatching(/no longer be read/)],

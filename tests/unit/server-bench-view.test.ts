@@ -2,7 +2,8 @@ import { expect, test, vi } from 'vitest';
 import { processMachine } from '../../src/lib/core/process/chart/machine';
 import { benchView } from '../../src/lib/server/bench-view';
 import { getJob } from '../../src/lib/server/jobs.repository';
-import { CREW, storedJob, testStore } from '../fixtures/server-store';
+import { CREW, storedJob } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 
 test('a second look at the bench folds nothing, and offers the last entry to who made it', async () => {
 	const db = await testStore();

@@ -5,7 +5,7 @@ import { LARGEST_PART_BYTES, keepPart, openMesh, saveMesh } from '../../src/lib/
 import { meshFormatOf } from '../../src/lib/server/mesh-format';
 import { binaryStl } from '../../src/lib/core/mesh/write-stl';
 import { box } from '../fixtures/mesh-solids';
-import { testStore } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 
 const stl = binaryStl(box(20, 10, 5));
 const latin = (text: string) => new Uint8Array(Buffer.from(text, 'latin1'));

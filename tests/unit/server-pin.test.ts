@@ -9,7 +9,8 @@ import {
 import { checkPin } from '../../src/lib/server/pin';
 import { hashPin, pinMatches } from '../../src/lib/server/pin-hash';
 import { endSession, personOfSession, startSession } from '../../src/lib/server/sessions';
-import { AT, testStore } from '../fixtures/server-store';
+import { AT } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 
 const later = (seconds: number) => new Date(Date.parse(AT) + seconds * 1000).toISOString();
 

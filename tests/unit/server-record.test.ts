@@ -5,11 +5,10 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
 import { canonicalJson } from '../../src/lib/core/log/canonical';
-import { openDatabase } from '../../src/lib/server/database';
-import { migrate } from '../../src/lib/server/migrate';
 import { exportRecord } from '../../src/lib/server/record';
 import { recordSchema } from '../../src/lib/server/record-schema';
-import { AT, storedJob, tempFolder, testStore } from '../fixtures/server-store';
+import { AT, storedJob, tempFolder } from '../fixtures/server-store';
+import { newPlace, openPlace, testStore } from '../fixtures/test-store';
 
 const verifier = fileURLToPath(new URL('../../scripts/verify.mjs', import.meta.url));
 const { faultOf } = (await import(verifier)) as { faultOf: (text: string) => string | null };
@@ -22,8 +21,7 @@ beforeAll(async () => {
 });
 
 async function openedStore() {
-	const db = openDatabase(':memory:');
-	await migrate(db, AT);
+	const db = await openPlace(await newPlace());
 	await storedJob(db, 'end');
 	return db;
 }

@@ -10,7 +10,8 @@ import { addPerson, getPerson, setPin, type Role } from '../../src/lib/server/pe
 import { savePhoto } from '../../src/lib/server/photos';
 import { signatureSchema, signJob, type Signature } from '../../src/lib/server/sign';
 import { handPlan } from '../fixtures/plan';
-import { AT, storedJob, testStore } from '../fixtures/server-store';
+import { AT, storedJob } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 
 const address = '192.0.2.1';
 const PNG = Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex');

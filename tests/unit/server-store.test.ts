@@ -1,123 +1,69 @@
-import { spawnSync } from 'node:child_process';
-import { chmodSync, mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { sql } from 'kysely';
 import { expect, test } from 'vitest';
-import { openDatabase } from '../../src/lib/server/database';
 import { migrate } from '../../src/lib/server/migrate';
-import { addPerson } from '../../src/lib/server/people.repository';
-import { personOfSession, startSession } from '../../src/lib/server/sessions';
-import { openStore } from '../../src/lib/server/store';
-import { storageProblem } from '../../src/lib/server/storage-problem';
-import { AT, storedJob, tempFolder, testStore } from '../fixtures/server-store';
+import { AT, storedJob } from '../fixtures/server-store';
+import { newPlace, openPlace, testStore } from '../fixtures/test-store';
 
 test('a store is opened twice without losing anything', async () => {
-	const folder = join(tempFolder(), 'not', 'there', 'yet');
-	const first = await openStore(folder);
+	const place = await newPlace();
+	const first = await openPlace(place);
 	await storedJob(first, 'pattern');
 	await first.destroy();
-	const second = await openStore(folder);
-	const { n } = await second
+	const { n } = await (
+		await testStore(place)
+	)
 		.selectFrom('event')
 		.select((e) => e.fn.countAll<number>().as('n'))
 		.executeTakeFirstOrThrow();
 	expect(n).toBeGreaterThan(3);
-	await second.destroy();
 });
 
-test('a database of a newer version is refused with a sentence and left alone', async () => {
-	const folder = tempFolder();
-	const first = await openStore(folder);
-	await first
-		.insertInto('schema_version')
-		.values({ version: 99, name: 'from the future', applied_at: AT })
-		.execute();
-	await first.destroy();
-	await expect(openStore(folder)).rejects.toThrow(/newer Glovewright \(schema 99/);
-	await expect(openStore(folder)).rejects.toMatchObject({ name: 'StartError' });
+test('a store of a newer version is refused with a sentence and left alone', async () => {
+	const db = await testStore(await newPlace());
+	const future = { version: 99, name: 'from the future', applied_at: AT };
+	await db.insertInto('schema_version').values(future).execute();
+	const before = await db.selectFrom('schema_version').selectAll().execute();
+	await expect(migrate(db, AT)).rejects.toThrow(/newer Glovewright \(schema 99/);
+	await expect(migrate(db, AT)).rejects.toMatchObject({ name: 'StartError' });
+	expect(await db.selectFrom('schema_version').selectAll().execute()).toEqual(before);
 });
 
-test('a data folder that is a file is refused with its name', async () => {
-	const file = join(tempFolder(), 'data');
-	writeFileSync(file, 'not a folder');
-	await expect(openStore(file)).rejects.toThrow(`The data folder ${file} cannot be written`);
-});
-
-test('a file that is no database is refused and left as it was', async () => {
-	const folder = tempFolder();
-	writeFileSync(
-		join(folder, 'glovewright.db'),
-		'these are not the bytes of a database file'.repeat(50)
-	);
-	await expect(openStore(folder)).rejects.toMatchObject({ name: 'StartError' });
-});
-
-test('a folder this user may not write is refused', () => {
-	const folder = join(tempFolder(), 'locked');
-	mkdirSync(folder);
-	chmodSync(folder, 0o555);
-	const probe = `require('node:fs').accessSync(process.argv[1], 2)`;
-	// Root may write anywhere, so the question is asked as nobody.
-	const asNobody = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : {};
-	const { status, stderr } = spawnSync(process.execPath, ['-e', probe, folder], asNobody);
-	expect(status).not.toBe(0);
-	expect(String(stderr)).toContain('EACCES');
-});
-
-test('what was logged can be neither changed, deleted nor replaced', async () => {
+test('what was logged can be neither changed nor deleted', async () => {
 	const db = await testStore();
 	await storedJob(db, 'pattern');
 	const again = /written once and never changed/;
 	for (const table of ['event', 'job']) {
 		await expect(sql.raw(`update ${table} set id = id`).execute(db)).rejects.toThrow(again);
 		await expect(sql.raw(`delete from ${table}`).execute(db)).rejects.toThrow(again);
-		const replace = `insert or replace into ${table} select * from ${table}`;
-		await expect(sql.raw(replace).execute(db)).rejects.toThrow(again);
 	}
 });
 
-test('tables are strict: a text is not taken for a number', async () => {
+test('a text is not taken for a number', async () => {
 	const db = await testStore();
 	const insert = sql`insert into event values ('e', 'j', 'first', '{}', ${AT}, '', '')`;
-	await expect(insert.execute(db)).rejects.toThrow(/cannot store TEXT value in INTEGER column/);
+	await expect(insert.execute(db)).rejects.toThrow(/integer/i);
 });
 
-test('people go on reading when nothing can be written', async () => {
-	const db = openDatabase(join(tempFolder(), 'read-only.db'));
-	await migrate(db, AT);
-	const { id } = await addPerson(db, { name: 'Ada Quill', role: 'supervisor', pin: '2468' });
-	const token = await startSession(db, id, AT);
-	const twoMinutesLater = '2026-03-02T14:02:00.000Z';
-	await sql`pragma query_only = on`.execute(db);
-	expect(await personOfSession(db, token, twoMinutesLater)).toMatchObject({ id });
-	await sql`pragma query_only = off`.execute(db);
-	await db.destroy();
+test('an event of a job that is not there is not taken', async () => {
+	const db = await testStore();
+	const insert = sql`insert into event values ('e', 'nowhere', 1, '{}', ${AT}, '', '')`;
+	await expect(insert.execute(db)).rejects.toThrow(/foreign key/i);
 });
 
-test('on a full disk nothing is half written, and the answer says what happened', async () => {
-	const file = join(tempFolder(), 'full.db');
-	const db = openDatabase(file);
-	await migrate(db, AT);
-	const { acts } = await storedJob(db, 'frame');
-	const pages = await sql<{ page_count: number }>`pragma page_count`.execute(db);
-	await sql.raw(`pragma max_page_count = ${pages.rows[0]?.page_count ?? 1}`).execute(db);
-
-	let failure: unknown = null;
-	let opened = 0;
-	while (failure === null && opened < 200) {
-		opened += 1;
-		failure = await storedJob(db, 'brief', `job-after-${opened}`).then(
-			() => null,
-			(error: unknown) => error
-		);
+test('ids and instants are ordered by their characters, in any language', async () => {
+	const db = await testStore();
+	const ids = [
+		'Zeta',
+		'alpha',
+		'_x',
+		'-y',
+		'2026-01-01T00:00:00.000Z',
+		'2026-01-01T00:00:00Z',
+		'ähre'
+	];
+	for (const id of ids) {
+		await db.insertInto('pattern').values({ id, body: '{}', updated_at: AT }).execute();
 	}
-	expect(storageProblem(failure)).toMatchObject({ status: 507, code: 'disk-full' });
-	const jobs = await db.selectFrom('job').select('id').execute();
-	const firsts = await db.selectFrom('event').select('job_id').where('seq', '=', 1).execute();
-	expect(firsts.map((row) => row.job_id).sort()).toEqual(jobs.map((row) => row.id).sort());
-
-	await sql.raw('pragma max_page_count = 1000000').execute(db);
-	const { acts: later } = await storedJob(db, 'frame', 'job-with-room');
-	expect(later).toHaveLength(acts.length);
-	await db.destroy();
+	const rows = await db.selectFrom('pattern').select('id').orderBy('id').execute();
+	expect(rows.map((row) => row.id)).toEqual(ids.toSorted());
 });

@@ -1,19 +1,17 @@
-import { join } from 'node:path';
-import { sql } from 'kysely';
 import { expect, test } from 'vitest';
 import { jobCacheOf } from '../../src/lib/server/job-cache';
 import { listJobs } from '../../src/lib/server/jobs.repository';
 import { warmJobs } from '../../src/lib/server/warm-jobs';
-import { storedJob, tempFolder, testStore } from '../fixtures/server-store';
+import { storedJob } from '../fixtures/server-store';
+import { newPlace, tamper, testStore } from '../fixtures/test-store';
 
 async function startedAnew() {
-	const file = join(tempFolder(), 'shop.db');
-	const db = await testStore(file);
+	const place = await newPlace();
+	const db = await testStore(place);
 	for (const id of ['job-00001', 'job-00002', 'job-00003']) await storedJob(db, 'frame', id);
-	await sql`drop trigger event_no_update`.execute(db);
-	await sql`update event set event = '{' where job_id = 'job-00002' and seq = 3`.execute(db);
+	await tamper(db, `update event set event = '{' where job_id = 'job-00002' and seq = 3`);
 	// A server that starts afresh has nothing folded yet.
-	return testStore(file);
+	return testStore(place);
 }
 
 test('after a start every whole job is folded ahead, and the board takes it as it is', async () => {

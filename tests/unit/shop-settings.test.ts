@@ -5,7 +5,7 @@ import { draftOfShop } from '$lib/screen/shop/shop-draft';
 import { shopLabel } from '$lib/screen/shop/shop-label';
 import { demo } from '$lib/server/demo-content';
 import { getShop, saveShop } from '$lib/server/shop.repository';
-import { testStore } from '../fixtures/server-store';
+import { testStore } from '../fixtures/test-store';
 
 const shop = demo.shop;
 

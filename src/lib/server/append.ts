@@ -4,6 +4,7 @@ import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/proces
 import { advance } from '$lib/core/process/job';
 import { missingPhoto, unfitPerson } from './append-rights';
 import type { Db } from './database';
+import { exclusively, isTaken } from './dialect';
 import { isWellFormed } from './well-formed';
 import { insertEvent, type StoredEvent } from './event-rows';
 import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
@@ -60,9 +61,13 @@ export async function appendEvent(db: Db, append: Append): Promise<AppendResult>
 	}
 	if (!isWellFormed(parsed.data)) return refused('A text holds half a character. Type it again.');
 	const cache = jobCacheOf(db);
-	const { result, job } = await db
-		.transaction()
-		.execute((trx) => judge(trx, cache, { ...append, event: parsed.data }));
+	const act = { ...append, event: parsed.data };
+	const tryOnce = () => exclusively(db, `job ${append.jobId}`, (trx) => judge(trx, cache, act));
+	// Another job took this id in the same moment: looked at once more, it is an id of another job.
+	const { result, job } = await tryOnce().catch((error: unknown) => {
+		if (isTaken(error)) return tryOnce();
+		throw error;
+	});
 	if (result.status === 'appended') {
 		if (job) remember(cache, job);
 		publishAppended({ jobId: append.jobId, seq: result.stored.seq });

@@ -1,6 +1,7 @@
 import type { DemoPerson } from '$lib/core/content/demo-schema';
 import { contentHashes } from './content-hashes';
 import type { Db } from './database';
+import { exclusively } from './dialect';
 import { demo } from './demo-content';
 import { doneBy, rehearseMold, type RehearsedMold } from './demo-jobs';
 import { DEMO_MOLDS } from './demo-molds';
@@ -20,7 +21,7 @@ export function demoPins(): Array<Pick<DemoPerson, 'name' | 'role' | 'pin'>> {
  * whose windows are open at `at`. All of it or nothing; a store that has a shop is left as it is.
  */
 export async function seedDemo(db: Db, at: string): Promise<void> {
-	await db.transaction().execute(async (trx) => {
+	await exclusively(db, 'shop', async (trx) => {
 		if (await getShop(trx)) return;
 		await saveShop(trx, demo.shop, at);
 		// Hashing PINs keeps other threads busy for a second; the molds are rehearsed meanwhile.

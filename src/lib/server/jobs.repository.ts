@@ -4,6 +4,7 @@ import { GENESIS, sealEvent } from '$lib/core/log/chain';
 import { planSchema, type Plan } from '$lib/core/plan/plan';
 import type { JobState } from '$lib/core/process/job';
 import type { Db } from './database';
+import { exclusively } from './dialect';
 import { insertEvent } from './event-rows';
 import { cachedJob, jobCacheOf } from './job-cache';
 import { DamagedRecord, isDamaged, type DamagedJob, type JobFile } from './job-file';
@@ -62,7 +63,7 @@ export async function createJob(
 		},
 		prevHash: GENESIS
 	});
-	const isNew = await db.transaction().execute(async (trx) => {
+	const isNew = await exclusively(db, `job ${id}`, async (trx) => {
 		const same = await trx
 			.selectFrom('job')
 			.select('plan_hash')

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
 import { now } from './clock';
 import type { Db } from './database';
+import { exclusively } from './dialect';
 import { hashPin, pinSchema } from './pin-hash';
 
 export const ROLES = ['apprentice', 'mold maker', 'supervisor', 'owner'] as const;
@@ -79,7 +80,7 @@ export async function retirePerson(
 	db: Db,
 	id: string
 ): Promise<'retired' | 'unknown' | 'last supervisor'> {
-	return db.transaction().execute(async (trx) => {
+	return exclusively(db, 'people', async (trx) => {
 		const people = await listPeople(trx);
 		const person = people.find((p) => p.id === id);
 		if (!person) return 'unknown';

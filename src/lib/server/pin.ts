@@ -1,4 +1,5 @@
 import type { Db } from './database';
+import { exclusively } from './dialect';
 import { pinMatches } from './pin-hash';
 
 export { hashPin } from './pin-hash';
@@ -24,7 +25,7 @@ export type PinAnswer = { ok: true } | { ok: false; waitS: number };
  * ones are not looked at for 5 s, doubling to 15 min. Every try is logged, the PIN never.
  */
 export async function checkPin(db: Db, { personId, pin, address, at }: PinTry): Promise<PinAnswer> {
-	const opened = await db.transaction().execute(async (trx) => {
+	const opened = await exclusively(db, 'PINs', async (trx) => {
 		const waitS = await waitBefore(trx, { personId, address, at });
 		const row = await trx
 			.insertInto('pin_attempt')

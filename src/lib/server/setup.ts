@@ -1,5 +1,6 @@
 import type { Shop } from '$lib/core/plan/shop';
 import type { Db } from './database';
+import { exclusively } from './dialect';
 import { addPerson, type Person } from './people.repository';
 import { getShop, saveShop } from './shop.repository';
 
@@ -19,7 +20,7 @@ export async function createShop(
 	db: Db,
 	{ shop, supervisor, at }: NewShop
 ): Promise<Person | null> {
-	return db.transaction().execute(async (trx) => {
+	return exclusively(db, 'shop', async (trx) => {
 		if (await getShop(trx)) return null;
 		await saveShop(trx, shop, at);
 		return addPerson(trx, { ...supervisor, role: 'supervisor' }, at);

@@ -1,5 +1,6 @@
 import { sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import type { Db } from './database';
+import { exclusively } from './dialect';
 
 /** The library in order of name; retired sheets only when asked for. */
 export async function listSheets(
@@ -36,7 +37,7 @@ export async function saveSheet(db: Db, sheet: Sheet): Promise<void> {
 
 /** Takes a sheet out of the library's lists; it stays readable. @returns false when there is none */
 export async function retireSheet(db: Db, id: string): Promise<boolean> {
-	return db.transaction().execute(async (trx) => {
+	return exclusively(db, `sheet ${id}`, async (trx) => {
 		const sheet = await getSheet(trx, id);
 		if (!sheet) return false;
 		await saveSheet(trx, { ...sheet, retired: true });

@@ -3,11 +3,23 @@ import { join, resolve } from 'node:path';
 import { now } from './clock';
 import { openDatabase, type Db } from './database';
 import { migrate } from './migrate';
+import { openPostgresStore } from './postgres-start';
 import { StartError } from './start-error';
 
 /** The folder everything is kept in: GLOVEWRIGHT_DATA, or "data" where the server was started. */
 export function dataFolder(): string {
 	return resolve(process.env.GLOVEWRIGHT_DATA || 'data');
+}
+
+/**
+ * Opens the store this server is told to use: the PostgreSQL database at DATABASE_URL, which several
+ * servers may share, or else the file in the data folder.
+ *
+ * @throws StartError with one sentence when it cannot be used
+ */
+export async function openConfiguredStore(): Promise<Db> {
+	const url = process.env.DATABASE_URL;
+	return url ? openPostgresStore(url) : openStore(dataFolder());
 }
 
 /**
