@@ -98,6 +98,11 @@ describe('peeling', () => {
 		);
 		expect(peelStart(new SurfaceDistance(hooked))![0]).toBeLessThan(15);
 	});
+
+	test('starts at the outer edge, not in the bore', () => {
+		const [x, y] = peelStart(new SurfaceDistance(steppedPulley()))!;
+		expect(Math.hypot(x, y)).toBeGreaterThan(50);
+	});
 });
 
 describe('the surface for the plan', () => {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { meshHandlingSchema } from './mesh-handling';
 import type { Surface } from './pattern';
 
 const lengthMm = z.number().min(0.1).max(10_000);
@@ -14,7 +15,7 @@ const offsetSchema = z.strictObject({
 });
 
 /** Where a first coat spans a recess instead of wetting it. */
-const placeSchema = z.strictObject({
+export const meshPlaceSchema = z.strictObject({
 	number: z.number().int().min(1).max(60),
 	kind: z.enum(['foot', 'groove', 'pit', 'inner corner']),
 	xMm: placeMm,
@@ -26,7 +27,17 @@ const placeSchema = z.strictObject({
 	areaCm2: z.number().min(0).max(1e6),
 	airMl: z.number().min(0).max(1e7)
 });
-export type MeshPlace = z.infer<typeof placeSchema>;
+export type MeshPlace = z.infer<typeof meshPlaceSchema>;
+
+/** What coats of one reach bridge. */
+const bridgingSchema = z.strictObject({
+	/** Radius by which such a coat rounds off what it should wet. */
+	reachMm: z.number().positive().max(100),
+	areaCm2: z.number().min(0).max(1e6),
+	places: z.array(meshPlaceSchema).max(60),
+	unlistedPlaces: z.number().int().min(0)
+});
+export type MeshBridging = z.infer<typeof bridgingSchema>;
 
 /** A pattern measured on its mesh as it lies on the board; the file is kept under its hash. */
 export const meshBodySchema = z.strictObject({
@@ -65,7 +76,11 @@ export const meshBodySchema = z.strictObject({
 		.max(800),
 	/** Reach of the coat that the places were looked for with; 0 when none were. */
 	bridgeReachMm: z.number().min(0).max(100),
-	places: z.array(placeSchema).max(60)
+	places: z.array(meshPlaceSchema).max(60),
+	/** The same for coats of several reaches, that one among them; older patterns have none. */
+	bridgings: z.array(bridgingSchema).max(8).optional(),
+	/** Older patterns have none. */
+	handling: meshHandlingSchema.optional()
 });
 export type MeshBody = z.infer<typeof meshBodySchema>;
 

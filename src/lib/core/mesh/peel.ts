@@ -2,7 +2,7 @@ import { lockedSamples } from './locked';
 import { measuresOf } from './measures';
 import { vertexAt, type Vec3 } from './mesh';
 import { offsetSamples } from './offset-samples';
-import { pointOnPlane, sectionOf, type Plane } from './section';
+import { pointOnPlane, sectionOf, type Outline, type Plane } from './section';
 import type { SurfaceDistance } from './surface-distance';
 
 /**
@@ -13,9 +13,7 @@ export function peelStart(surface: SurfaceDistance): Vec3 | null {
 	const { mesh } = surface;
 	const { min, max } = measuresOf(mesh).bounds;
 	const plane: Plane = { normal: [0, 0, 1], offsetMm: Math.min(0.5, max[2] / 2) };
-	const foot = sectionOf(mesh, plane)
-		.flat()
-		.map((point) => pointOnPlane(plane, point));
+	const foot = outermost(sectionOf(mesh, plane)).map((point) => pointOnPlane(plane, point));
 	const samples = offsetSamples(surface, 0);
 	const locked = lockedSamples(mesh, samples, [0, 0, 1], { offsetMm: 0, columns: 200 });
 	const undercuts = Array.from(locked.keys())
@@ -36,5 +34,17 @@ export function peelStart(surface: SurfaceDistance): Vec3 | null {
 				(best, one) => (best === null || one.score > best.score ? one : best),
 				null
 			)?.point ?? null
+	);
+}
+
+/** The outline that takes most room: nobody starts to peel inside a hole. */
+function outermost(rings: Outline[]): Outline {
+	const width = (ring: Outline): number => {
+		const xs = ring.map(({ xMm }) => xMm);
+		return xs.reduce((a, b) => Math.max(a, b)) - xs.reduce((a, b) => Math.min(a, b));
+	};
+	return rings.reduce<Outline>(
+		(best, ring) => (best.length === 0 || width(ring) > width(best) ? ring : best),
+		[]
 	);
 }

@@ -1,4 +1,14 @@
 import { GRAVITY_M_PER_S2 } from '../laws/sag';
+import type { Law } from '../quantity/figure';
+
+export const coatReachLaw: Law = {
+	id: 'coat-reach',
+	name: 'Radius by which a first coat rounds off a recess',
+	formula: 'r = min(t, τ_y / (ρ · g))',
+	source:
+		'slump into a slot: weight ρ·g·w against 2·τ_y at its walls (plain statics); to take the lesser of the two is common practice, no source',
+	validity: 'the first coat on the pattern, brushed once; without a yield stress r = t'
+};
 
 export interface FirstCoat {
 	/** Wet thickness as brushed. */

@@ -7,7 +7,7 @@ const DEEP_RECESS_WIDTHS = 2;
 /** Wider than this, a brush reaches the bottom of a recess however deep; common practice, no source. */
 const WIDE_RECESS_MM = 10;
 /** Strokes finer than this are lost under a thick first coat; common practice, no source. */
-const FINE_LINE_MM = 0.5;
+export const FINE_LINE_MM = 0.5;
 
 const DETAIL_RULE = `detail coats when a recess is narrower than ${NARROW_RECESS_MM} mm, or deeper than ${DEEP_RECESS_WIDTHS} times its width and narrower than ${WIDE_RECESS_MM} mm, or a line is finer than ${FINE_LINE_MM} mm (common practice, no source)`;
 

@@ -10,13 +10,15 @@ export function warnOfForm(draft: Draft, gloveMm: number): void {
 	for (const { path, message, severity } of bodyProblems(inputs.pattern.body)) {
 		if (severity === 'note') warn(draft, 'note', 'pattern-form', `pattern.body.${path}`, message);
 	}
-	const { undercutMm } = inputs.pattern;
+	const { undercutMm, body } = inputs.pattern;
+	// Where the mesh was looked at, it says more than one depth can.
+	if (body.kind === 'mesh' && body.handling) return;
 	if (undercutMm === 0 && surface.steepestWallDeg > 90.5) {
 		const text = `A wall leans out (${Math.round(surface.steepestWallDeg)}°), but no undercut is given: measure how far it overhangs.`;
 		warn(draft, 'warn', 'undercut-unknown', 'pattern', text);
 	}
 	if (undercutMm > 0) warnOfUndercut(draft, undercutMm, gloveMm);
-	for (const solid of inputs.pattern.body.kind === 'solids' ? inputs.pattern.body.solids : []) {
+	for (const solid of body.kind === 'solids' ? body.solids : []) {
 		if (solid.shape === 'ring' && solid.innerDiameterMm < 4 * gloveMm) {
 			const text = `The hole in "${solid.name}" is ${solid.innerDiameterMm} mm wide: ${gloveMm} mm of glove on each side leave no room for a shell in it. Fill it, or core it.`;
 			warn(draft, 'warn', 'hole-closed', 'pattern', text);

@@ -1,33 +1,25 @@
-import { coatThicknessesMm } from '../laws/coat-profile';
-import { largestHoldingMm } from '../laws/sag';
 import { roundTo } from '../quantity/rounding';
+import { bridgedDetail, type BridgedDetail } from './bridged-detail';
+import { buildCoatSeries, COAT_STEP_MM, usualGloveMm } from './coat-series';
 import { DEFAULTS, defaultInput } from './defaults';
 import { detailNeed } from './detail-rule';
 import { PlanError } from './plan-error';
+import { sheetHoldingMm } from './sheet-reach';
 import { computed, entered, traced, tradeLaw, warn, type Draft } from './trace';
 
 export interface GloveBuild {
 	thicknessMm: number;
 	leastMm: number;
 	detail: { needed: boolean; why: string };
+	/** What a mesh shows of it; null for a pattern described by hand. */
+	bridging: BridgedDetail['bridging'] | null;
 	/** Thickness of each coat in the order in which they go on. */
 	detailMm: number[];
 	buildMm: number[];
 }
 
-/** Largest side of a pattern up to which a glove of this thickness keeps its shape. */
-const THICKNESS_BY_SIZE: readonly [largestMm: number, thicknessMm: number][] = [
-	[200, 6],
-	[400, 8],
-	[800, 10],
-	[Infinity, 12]
-];
-const MOST_COATS = 12;
-const STEP_MM = 0.1;
 /** Less is no coat; common practice, no source. */
 const LEAST_BUILD_MM = 0.5;
-/** The last of an evenly rising series that starts at 0.6 of the mean is 1.4 of it; exact. */
-const LAST_SHARE = 1.4;
 
 const thicknessLaw = tradeLaw(
 	'glove-thickness',
@@ -46,7 +38,7 @@ const leastLaw = tradeLaw(
 export function gloveBuild(draft: Draft): GloveBuild {
 	const { inputs, surface } = draft;
 	const largestMm = Math.max(surface.lengthMm, surface.widthMm, surface.heightMm);
-	const proposedMm = THICKNESS_BY_SIZE.find(([upTo]) => largestMm <= upTo)?.[1] ?? 12;
+	const proposedMm = usualGloveMm(largestMm);
 	const thicknessMm = traced(draft, 'glove.thicknessMm', {
 		label: 'Thickness of the glove',
 		value: inputs.gloveThicknessMm ?? proposedMm,
@@ -60,7 +52,7 @@ export function gloveBuild(draft: Draft): GloveBuild {
 	});
 	const leastMm = traced(draft, 'glove.leastMm', {
 		label: 'Thinnest reading that passes',
-		value: roundTo(thicknessMm * DEFAULTS.leastShare.value, STEP_MM),
+		value: roundTo(thicknessMm * DEFAULTS.leastShare.value, COAT_STEP_MM),
 		unit: 'mm',
 		law: leastLaw,
 		inputs: [
@@ -68,8 +60,9 @@ export function gloveBuild(draft: Draft): GloveBuild {
 			defaultInput('share', 'leastShare')
 		]
 	});
-	const detail = detailNeed(inputs.pattern.detail);
-	const detailMm = detailCoats(draft, detail.needed);
+	const bridged = bridgedDetail(draft, thicknessMm);
+	const detail = bridged?.detail ?? detailNeed(inputs.pattern.detail);
+	const detailMm = detailCoats(draft, detail.needed, bridged?.coats ?? DEFAULTS.detailCoats.value);
 	const buildTotalMm = thicknessMm - detailMm.reduce((sum, mm) => sum + mm, 0);
 	if (buildTotalMm < LEAST_BUILD_MM) {
 		throw new PlanError([
@@ -79,10 +72,17 @@ export function gloveBuild(draft: Draft): GloveBuild {
 			}
 		]);
 	}
-	return { thicknessMm, leastMm, detail, detailMm, buildMm: buildCoats(draft, buildTotalMm) };
+	return {
+		thicknessMm,
+		leastMm,
+		detail,
+		bridging: bridged?.bridging ?? null,
+		detailMm,
+		buildMm: buildCoats(draft, buildTotalMm)
+	};
 }
 
-function detailCoats(draft: Draft, needed: boolean): number[] {
+function detailCoats(draft: Draft, needed: boolean, count: number): number[] {
 	const { detail } = draft.inputs.materials;
 	if (!needed) {
 		if (detail) {
@@ -105,37 +105,29 @@ function detailCoats(draft: Draft, needed: boolean): number[] {
 		const text = `${detail.name} is ${detail.body}; detail coats need a free-flowing material, or air stays in the recesses.`;
 		warn(draft, 'refuse', 'detail-too-thick', 'detail', text);
 	}
-	return Array.from({ length: DEFAULTS.detailCoats.value }, () => DEFAULTS.detailCoatMm.value);
+	return Array.from({ length: count }, () => DEFAULTS.detailCoatMm.value);
 }
 
 function buildCoats(draft: Draft, totalMm: number): number[] {
 	const { inputs } = draft;
 	const limitMm = holdingLimitMm(draft);
-	const usual = totalMm <= 8 ? 3 : Math.max(4, Math.ceil(totalMm / 3));
-	const holding = Math.ceil((LAST_SHARE * totalMm) / limitMm - 1e-9);
-	const coats = inputs.buildCoats ?? Math.min(MOST_COATS, Math.max(usual, holding));
-	if (holding > coats) {
-		const needed = holding > MOST_COATS ? 'a material that stays up better' : `${holding} coats`;
-		const text = `The last of ${coats} build coats is ${((LAST_SHARE * totalMm) / coats).toFixed(1)} mm; more than ${limitMm.toFixed(1)} mm runs off this wall. Take ${needed}.`;
+	const { coatsMm, tooThick } = buildCoatSeries(totalMm, limitMm, inputs.buildCoats);
+	if (tooThick) {
+		const { lastMm, neededCoats } = tooThick;
+		const needed =
+			neededCoats === null ? 'a material that stays up better' : `${neededCoats} coats`;
+		const text = `The last of ${coatsMm.length} build coats is ${lastMm.toFixed(1)} mm; more than ${limitMm.toFixed(1)} mm runs off this wall. Take ${needed}.`;
 		warn(draft, 'warn', 'sag', 'coats', text);
 	}
-	const exact = coatThicknessesMm({ targetMm: totalMm, coats });
-	const rounded = exact.map((mm) => Math.max(STEP_MM, roundTo(mm, STEP_MM)));
-	const beforeMm = rounded.slice(0, -1).reduce((sum, mm) => sum + mm, 0);
-	return [...rounded.slice(0, -1), roundTo(totalMm - beforeMm, STEP_MM / 10)];
+	return coatsMm;
 }
 
 /** Thickest coat that stays on the steepest wall, mm; Infinity when the sheet can't tell. */
 export function holdingLimitMm(draft: Draft): number {
 	const { build } = draft.inputs.materials;
 	const slopeDeg = Math.min(90, Math.max(1, draft.surface.steepestWallDeg));
-	if (build.yieldStressPa !== undefined) {
-		return largestHoldingMm({
-			yieldStressPa: Math.min(5000, Math.max(0.1, build.yieldStressPa)),
-			densityGPerMl: build.mixedDensityGPerMl,
-			slopeDeg
-		});
-	}
+	const holdingMm = sheetHoldingMm(build, slopeDeg);
+	if (holdingMm !== null) return holdingMm;
 	if (build.body === 'free-flowing' && slopeDeg > 30) {
 		const text = `${build.name} is free-flowing: it does not stay on a wall of ${Math.round(slopeDeg)}°. Take a thixotropic material for the build coats.`;
 		warn(draft, 'refuse', 'sag', 'coats', text);

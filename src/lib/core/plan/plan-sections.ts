@@ -9,6 +9,7 @@ import { cureSection, type MixedUse } from './cure-section';
 import { forcesSection } from './forces-section';
 import type { FramePlan } from './frame-plan';
 import type { GloveBuild } from './glove-build';
+import { handlingSection } from './handling-section';
 import { liftingSection } from './lifting-section';
 import type { Plan } from './plan';
 import { plasterSection } from './plaster-section';
@@ -49,6 +50,7 @@ export function planSections(draft: Draft, facts: SectionFacts) {
 	const batches = [...coats.coats, ...shell.rounds];
 	const lifting = liftingSection(draft, frame, weights, gloveMm + shellThickness.thicknessMm);
 	const plaster = plasterSection(draft, pour);
+	const handling = handlingSection(draft, build);
 	const additions = additionsSection(draft, coats.coats, shell.rounds, pour);
 	return {
 		room: roomSection(draft, facts.used),
@@ -56,6 +58,8 @@ export function planSections(draft: Draft, facts: SectionFacts) {
 		cure: cureSection(draft, mixedUses(draft, facts), facts.night),
 		air: airSection(draft, airUses(draft, facts), facts.used, facts.calendar),
 		lifting,
+		...(build.bridging && { bridging: build.bridging }),
+		...(handling && { handling }),
 		forces: forcesSection(draft, frame, shellThickness, gloveMm),
 		sizes: sizesSection(draft),
 		...(plaster && { plaster }),

@@ -13,6 +13,7 @@ import {
 	wasteSectionSchema,
 	weighingSectionSchema
 } from './schema-mold';
+import { bridgingSectionSchema, handlingSectionSchema } from './schema-mesh';
 import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './schema-room';
 
 /**
@@ -294,6 +295,9 @@ export const planSchema = z.strictObject({
 	waste: wasteSectionSchema.optional(),
 	weighing: weighingSectionSchema.optional(),
 	additions: additionsSectionSchema.optional(),
+	/** Only for a pattern measured on its mesh. */
+	bridging: bridgingSectionSchema.optional(),
+	handling: handlingSectionSchema.optional(),
 	/** Trace of the plan's numbers by path, for example "coats.0.massG". */
 	figures: z.record(z.string(), figureSchema)
 });
