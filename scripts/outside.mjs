@@ -1,4 +1,4 @@
-// Runs the outside checks and prints their table; with --write the table goes to docs and its summary to the README.
+// Runs the outside checks and prints their table; with --write it goes to the README.
 import { spawnSync } from 'node:child_process';
 
 const [, , ...asked] = process.argv;
@@ -19,10 +19,8 @@ const { status } = spawnSync(
 	}
 );
 if (isWriting) {
-	spawnSync(
-		process.execPath,
-		['node_modules/prettier/bin/prettier.cjs', '--write', 'docs/outside-checks.md', 'README.md'],
-		{ stdio: 'inherit' }
-	);
+	spawnSync(process.execPath, ['node_modules/prettier/bin/prettier.cjs', '--write', 'README.md'], {
+		stdio: 'inherit'
+	});
 }
 process.exitCode = status ?? 1;

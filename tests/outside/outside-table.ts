@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { Reporter, TestModule } from 'vitest/node';
 import type { OutsideRow } from './outside-case';
@@ -15,8 +15,8 @@ function deviation({ expected, got, unit }: OutsideRow): string {
 		: `${((100 * off) / Math.abs(expected)).toFixed(3)} %`;
 }
 
-/** A Markdown table of all outside cases, as `docs/outside-checks.md` carries it. */
-export function markdownTable(rows: OutsideRow[]): string {
+/** A Markdown table of all outside cases, as the README carries it. */
+export function markdownTable(rows: readonly OutsideRow[]): string {
 	const lines = rows.map((row) => {
 		const cells = [row.what, row.source, row.unit, short(row.expected), short(row.got)];
 		return `| ${[...cells, deviation(row), isOk(row) ? 'ok' : 'OFF'].join(' | ')} |`;
@@ -49,24 +49,17 @@ function markOf({ source }: OutsideRow): (typeof MARKS)[number] {
 	return isByHand.test(source) ? 'worked by hand' : 'published';
 }
 
-/** Cases, and the largest share of its tolerance that any of them uses, for each source. */
-export function sourceSummary(rows: readonly OutsideRow[]): string {
-	const sources = [...new Set(rows.map(({ source }) => source))].sort((a, b) => a.localeCompare(b));
-	const lines = sources.map((source) => {
-		const mine = rows.filter((row) => row.source === source);
-		const ok = mine.filter(isOk).length;
-		const used = Math.max(
-			...mine.map(({ got, expected, tolerance }) =>
-				tolerance > 0 ? Math.abs(got - expected) / tolerance : 0
-			)
-		);
-		return `| ${source} | ${mine.length} | ${ok} | ${Math.round(100 * used)} % |`;
-	});
-	return [
-		'| source | cases | agree | most of its tolerance used |',
-		'|---|---|---|---|',
-		...lines
-	].join('\n');
+/** The work that a source stands in, without table, example and page, so that one book counts once. */
+const workOf = (source: string): string => {
+	const [work = source] = source.replace(/ \(from memory\)/, '').split(/[,:;] /);
+	return work.replace(/(\d+ CFR [\d.]+).*/, '$1').trim();
+};
+
+/** Rows that nobody here wrote or recalled, and the independent works that they come from. */
+export function independentRows(rows: readonly OutsideRow[]): { cases: number; works: number } {
+	const independent = rows.filter((row) => ['published', 'a second library'].includes(markOf(row)));
+	const works = new Set(independent.map(({ source }) => workOf(source)));
+	return { cases: independent.length, works: works.size };
 }
 
 /** The closing line: cases, sources, and how many rest on memory or on common practice. */
@@ -76,38 +69,20 @@ export function closingLine(rows: readonly OutsideRow[]): string {
 	);
 	const sources = new Set(rows.map(({ source }) => source)).size;
 	const off = rows.filter((row) => !isOk(row)).length;
+	const { cases, works } = independentRows(rows);
 	return (
 		`${rows.length} outside checks from ${sources} cited sources: ${rows.length - off} agree, ${off} do not; ` +
-		`${counts.join(', ')}.`
+		`${counts.join(', ')}. ` +
+		`Published or of a second library: ${cases}, from ${works} independent works.`
 	);
 }
 
-function page(rows: OutsideRow[]): string {
-	return [
-		'# Outside checks',
-		'',
-		'Numbers of ours against numbers from outside the code: published, of a second library, or worked by hand (here, but separately: these catch a slip, not a formula wrongly chosen). Written by `npm run outside -- --write`; not edited by hand.',
-		'',
-		closingLine(rows),
-		'',
-		'## By source',
-		'',
-		sourceSummary(rows),
-		'',
-		'## Every case',
-		'',
-		markdownTable(rows),
-		''
-	].join('\n');
-}
-
-const PAGE = 'docs/outside-checks.md';
 const README = 'README.md';
 const BEGIN = '<!-- outside checks: written by npm run outside -- --write -->';
 const END = '<!-- end of outside checks -->';
 
 /** What each file of cases holds, as a reader names it. */
-const GROUPS: Readonly<Record<string, string>> = {
+export const GROUPS: Readonly<Record<string, string>> = {
 	amounts: 'Amounts: coats, edges, fillets, orders',
 	casting: 'Casting, plaster, shrinkage, ways to build',
 	'coats-on-a-wall': 'Coats on a wall: sag and drainage',
@@ -117,10 +92,14 @@ const GROUPS: Readonly<Record<string, string>> = {
 	exposure: 'What is breathed over a shift',
 	hydrostatics: 'Head, uplift, straps',
 	lifting: 'Lifting',
+	mesh: 'Shapes read from a mesh file',
 	plates: 'Shell walls and frame boards',
 	proportioning: 'Proportioning and weighing',
 	room: 'Dew point, humidity, drying',
 	rounding: 'Rounding',
+	'second-ode': 'Cure, air and warming again, by a solver of differential equations',
+	'second-stats': 'Uncertainty again, by drawing at random',
+	'second-units': 'Units as shown again, by a unit library',
 	vapor: 'Vapor, release and limits',
 	ventilation: 'Ventilation, fire, build-up'
 };
@@ -151,7 +130,26 @@ export function groupSummary(rows: readonly GroupedRow[]): string {
 
 /** The README's block, marks and all. */
 export function readmeBlock(rows: readonly GroupedRow[]): string {
-	return [BEGIN, '', closingLine(rows), '', groupSummary(rows), '', END].join('\n');
+	return [
+		BEGIN,
+		'',
+		closingLine(rows),
+		'',
+		groupSummary(rows),
+		'',
+		'<!-- prettier-ignore-start -->',
+		'',
+		'<details>',
+		`<summary>Every case: what, source, expected, got, deviation (${rows.length} rows)</summary>`,
+		'',
+		markdownTable(rows),
+		'',
+		'</details>',
+		'',
+		'<!-- prettier-ignore-end -->',
+		'',
+		END
+	].join('\n');
 }
 
 /** The text with its block written anew. @throws Error when the marks are missing */
@@ -184,11 +182,8 @@ export default class OutsideTable implements Reporter {
 			);
 		console.log(`\n${markdownTable(rows)}\n`);
 		if (process.env.GLOVEWRIGHT_OUTSIDE_WRITE) {
-			console.log(`${sourceSummary(rows)}\n`);
-			mkdirSync('docs', { recursive: true });
-			writeFileSync(PAGE, page(rows));
 			writeFileSync(README, withBlock(readFileSync(README, 'utf8'), readmeBlock(rows)));
-			console.log(`Written: ${PAGE} and its summary in ${README}`);
+			console.log(`Written: the table in ${README}`);
 		}
 		console.log(closingLine(rows));
 		// A run of some of the files says nothing of the whole table.
