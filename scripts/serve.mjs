@@ -2,6 +2,7 @@
 import { createServer } from 'node:http';
 import { networkInterfaces } from 'node:os';
 import process from 'node:process';
+import { SECURITY_HEADERS, trustedHeaders } from './security-headers.mjs';
 
 const port = Number(process.env.PORT ?? 4310);
 const host = process.env.HOST ?? '0.0.0.0';
@@ -36,12 +37,18 @@ const { handler } = await loadApp();
 
 const server = createServer((request, response) => {
 	request.headers['x-forwarded-proto'] ??= 'http';
-	response.setHeader('x-content-type-options', 'nosniff');
+	const isHttps = request.headers['x-forwarded-proto'] === 'https';
+	const headers = { ...SECURITY_HEADERS, ...trustedHeaders(isHttps, request.headers.host ?? '') };
+	for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
 	handler(request, response, () => {
 		response.statusCode = 404;
 		response.end('Not found');
 	});
 });
+
+// A sender that dribbles is let go: headers within 20 s, everything within 2 min.
+server.headersTimeout = 20_000;
+server.requestTimeout = 120_000;
 
 server.on('error', (error) => {
 	if (error.code === 'EADDRINUSE') {
@@ -78,8 +85,8 @@ function shutDown() {
 	// Ends the open streams; requests under way are finished.
 	process.emit('sveltekit:shutdown');
 	server.close(() => {
-		process.emit('glovewright:stopped');
-		process.exit(0);
+		// The app closes its database, then says so.
+		process.emit('glovewright:stopped', () => process.exit(0));
 	});
 	server.closeIdleConnections();
 	setTimeout(() => server.closeAllConnections(), 5000).unref();

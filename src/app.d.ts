@@ -15,6 +15,10 @@ declare global {
 			person: SignedIn | null;
 			shop: Shop | null;
 			requestId: string;
+			/** Network address the request came from. */
+			address: string;
+			/** The schema this server brought the store to when it started. */
+			schema: number;
 		}
 		interface PageData {
 			person?: SignedIn | null;

@@ -1,38 +1,83 @@
-import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
-import { apiAnswer, isApi, refuseForeignOrigin } from '$lib/server/api-gate';
+import {
+	redirect,
+	type Handle,
+	type HandleServerError,
+	type RequestEvent,
+	type ServerInit
+} from '@sveltejs/kit';
+import { apiAnswer, isApi } from '$lib/server/api-gate';
 import { now } from '$lib/server/clock';
 import type { Db } from '$lib/server/database';
 import { decodedPath, gateOf } from '$lib/server/gate';
 import { DamagedRecord } from '$lib/server/job-file';
 import { guardForm } from '$lib/server/form-guard';
 import { closeLive } from '$lib/server/live';
+import { followServers } from '$lib/server/live-servers';
+import { log } from '$lib/server/log';
+import { beginStopping, schemaOf } from '$lib/server/ready';
+import { turnAway } from '$lib/server/request-guard';
+import { logged } from '$lib/server/request-log';
 import { setSecurityHeaders } from '$lib/server/security-headers';
 import { personOfSession, SESSION_COOKIE } from '$lib/server/sessions';
 import { getShop } from '$lib/server/shop.repository';
 import { storageProblem } from '$lib/server/storage-problem';
-import { dataFolder, openStore } from '$lib/server/store';
+import { openConfiguredStore } from '$lib/server/store';
 import { warmJobs } from '$lib/server/warm-jobs';
 
 let db: Db;
+let schema: number;
+
+/** Answered before the store is asked for anything. */
+const WATCHES = ['/healthz', '/readyz'];
 
 export const init: ServerInit = async () => {
-	db = await openStore(dataFolder());
-	process.once('sveltekit:shutdown', closeLive);
+	db = await openConfiguredStore();
+	const url = process.env.DATABASE_URL;
+	const unfollow = url ? followServers(url) : async () => {};
+	schema = (await schemaOf(db)) ?? 0;
+	process.once('sveltekit:shutdown', () => {
+		beginStopping();
+		closeLive();
+	});
 	const warming = new AbortController();
 	// Not awaited: the server listens meanwhile. What cannot be read now is said when it is asked for.
 	warmJobs(db, warming.signal).catch((error: unknown) =>
-		console.error('reading jobs ahead:', error)
+		log.error({ err: error }, 'reading jobs ahead')
 	);
-	process.once('glovewright:stopped', () => {
+	process.once('glovewright:stopped', (ended: () => void) => {
 		warming.abort();
-		void db.destroy();
+		Promise.all([unfollow(), db.destroy()])
+			.catch((error: unknown) => log.error({ err: error }, 'closing the store'))
+			.finally(ended);
 	});
 };
 
-export const handle: Handle = async ({ event, resolve }) => {
-	const { locals, url } = event;
+export const handle: Handle = ({ event, resolve }) => {
+	const { locals } = event;
 	locals.db = db;
+	locals.schema = schema;
+	locals.person = null;
+	locals.shop = null;
 	locals.requestId = crypto.randomUUID();
+	locals.address = event.getClientAddress();
+	return logged(event, async () => {
+		const isWatch = WATCHES.includes(event.url.pathname);
+		const response = isWatch
+			? await resolve(event)
+			: (turnAway(event) ?? (await throughGate(event, resolve)));
+		setSecurityHeaders(response.headers, event.url);
+		response.headers.set('x-request-id', locals.requestId);
+		if (!response.headers.has('cache-control')) response.headers.set('cache-control', 'no-store');
+		return response;
+	});
+};
+
+/** Finds out who asks, and leads on what may pass. */
+async function throughGate(
+	event: RequestEvent,
+	resolve: (event: RequestEvent) => Response | Promise<Response>
+): Promise<Response> {
+	const { locals, url } = event;
 	guardForm(event.request);
 	locals.shop = await getShop(db);
 	const person = await personOfSession(db, event.cookies.get(SESSION_COOKIE), now());
@@ -49,18 +94,13 @@ export const handle: Handle = async ({ event, resolve }) => {
 		const page = gate === 'sign in' ? '/sign-in' : '/new-pin';
 		redirect(303, `${page}?next=${encodeURIComponent(next)}`);
 	}
-	const response =
-		refuseForeignOrigin(event) ?? (await apiAnswer(event, gate, () => resolve(event)));
-	setSecurityHeaders(response.headers, url);
-	response.headers.set('x-request-id', locals.requestId);
-	if (!response.headers.has('cache-control')) response.headers.set('cache-control', 'no-store');
-	return response;
-};
+	return apiAnswer(event, gate, () => resolve(event));
+}
 
 export const handleError: HandleServerError = ({ error, event, status, message }) => {
 	const { requestId } = event.locals;
 	const known =
 		error instanceof DamagedRecord ? error.message : (storageProblem(error)?.detail ?? message);
-	if (status !== 404) console.error(`request ${requestId}:`, error);
+	if (status !== 404) log.error({ requestId, err: error }, 'a request failed');
 	return { message: known, requestId };
 };

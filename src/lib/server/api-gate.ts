@@ -2,26 +2,9 @@ import type { RequestEvent } from '@sveltejs/kit';
 import { decodedPath, type Gate } from './gate';
 import { problemResponse } from './problem';
 
-const SAFE = ['GET', 'HEAD', 'OPTIONS'];
-
 /** Whether a request is for the API, which answers with problem details where pages lead elsewhere. */
 export function isApi(url: URL): boolean {
 	return decodedPath(url).startsWith('/api/');
-}
-
-/**
- * Refuses a write to the API that another site's page sent. The framework guards forms; this guards
- * everything else. Null when the request may go on.
- */
-export function refuseForeignOrigin({ request, url }: RequestEvent): Response | null {
-	if (!isApi(url) || SAFE.includes(request.method)) return null;
-	const origin = request.headers.get('origin');
-	if (origin === null || origin === url.origin) return null;
-	return problemResponse({
-		status: 403,
-		code: 'foreign-origin',
-		detail: `This request came from a page of ${origin}; only pages of ${url.origin} may write here.`
-	});
 }
 
 /** Runs an API request behind its gate, and turns a framework's plain error into problem details. */

@@ -1,6 +1,7 @@
 import { isRedirect, type RequestEvent } from '@sveltejs/kit';
 import type { z } from 'zod';
 import { DamagedRecord } from './job-file';
+import { log } from './log';
 import { ApiProblem, problemResponse, type FieldProblem, type Problem } from './problem';
 import { storageProblem } from './storage-problem';
 import { isWellFormed } from './well-formed';
@@ -28,7 +29,7 @@ function problemOf(error: unknown, requestId: string): Problem {
 	if (error instanceof DamagedRecord) {
 		return { status: 503, code: 'record-damaged', detail: error.message };
 	}
-	console.error(`request ${requestId}:`, error);
+	log.error({ requestId, err: error }, 'a request failed');
 	return (
 		storageProblem(error) ?? {
 			status: 500,

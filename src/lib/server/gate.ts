@@ -1,12 +1,26 @@
 /** Open to anybody, before a shop is set up and before signing in. */
-const OPEN = ['/start', '/setup', '/sign-in', '/read', '/gallery', '/healthz'];
+const OPEN = ['/start', '/setup', '/sign-in', '/read', '/gallery', '/healthz', '/readyz'];
 /** Open to whoever still has the PIN that somebody else gave them. */
 const OPEN_WITH_GIVEN_PIN = ['/new-pin', '/sign-out'];
 const OPEN_API = ['/api/openapi.json', '/api/schema', '/api/session'];
 
-/** The path as the router reads it, so that an encoded letter does not walk past the gate. */
+/**
+ * The path as the router reads it, so that an encoded letter does not walk past the gate.
+ *
+ * @throws URIError when it cannot be decoded; `isDecodable` asks beforehand
+ */
 export function decodedPath(url: URL): string {
 	return url.pathname.split('%25').map(decodeURI).join('%25');
+}
+
+/** Whether a path can be decoded at all. What cannot is no address, and the framework has no net below it. */
+export function isDecodable(url: URL): boolean {
+	try {
+		decodedPath(url);
+		return true;
+	} catch {
+		return false;
+	}
 }
 
 export type Gate = 'pass' | 'start' | 'sign in' | 'no shop' | 'no person' | 'new pin';

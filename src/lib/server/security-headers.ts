@@ -1,18 +1,15 @@
-const ALWAYS: Record<string, string> = {
-	'x-content-type-options': 'nosniff',
-	'x-frame-options': 'DENY',
-	'referrer-policy': 'same-origin',
-	'permissions-policy':
-		'camera=(self), screen-wake-lock=(self), geolocation=(), microphone=(), payment=(), usb=()',
-	'cross-origin-resource-policy': 'same-origin',
-	'x-permitted-cross-domain-policies': 'none'
-};
+import { SECURITY_HEADERS, trustedHeaders } from '../../../scripts/security-headers.mjs';
 
-/** Headers every answer carries beside the content security policy, which the framework sets. */
+/** An answer that is no page runs nothing, wherever it is opened. */
+const NO_PAGE_POLICY =
+	"default-src 'none'; img-src 'self'; frame-ancestors 'none'; base-uri 'none'";
+
+/** Headers every answer carries. A page brings the policy the framework made for it, with its nonce. */
 export function setSecurityHeaders(headers: Headers, url: URL): void {
-	for (const [name, value] of Object.entries(ALWAYS)) headers.set(name, value);
-	const isTrusted = url.protocol === 'https:' || url.hostname === 'localhost';
-	// Browsers ignore it, and complain, on plain http elsewhere.
-	if (isTrusted) headers.set('cross-origin-opener-policy', 'same-origin');
-	if (url.protocol === 'https:') headers.set('strict-transport-security', 'max-age=31536000');
+	const policy = headers.get('content-security-policy') ?? NO_PAGE_POLICY;
+	const trusted = trustedHeaders(url.protocol === 'https:', url.host);
+	for (const [name, value] of Object.entries({ ...SECURITY_HEADERS, ...trusted })) {
+		headers.set(name, value);
+	}
+	headers.set('content-security-policy', policy);
 }
