@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { publishAppended } from '../../src/lib/server/live';
+import { publishAppended, publishGap } from '../../src/lib/server/live';
 import { liveResponse } from '../../src/lib/server/live-response';
 
 afterEach(() => void vi.useRealTimers());
@@ -23,4 +23,35 @@ test('a stream that is let go leaves no timer', async () => {
 	expect(vi.getTimerCount()).toBe(1);
 	await response.body?.cancel();
 	expect(vi.getTimerCount()).toBe(0);
+});
+
+test('when something may have been missed, a stream says where things stand once more', async () => {
+	let seq = 1;
+	const response = liveResponse(
+		() => null,
+		async () => ({ seq })
+	);
+	const reader = response.body?.pipeThrough(new TextDecoderStream()).getReader();
+	const words = async () => (await reader?.read())?.value;
+	expect([await words(), await words()]).toEqual(['retry: 2000\n\n', 'data: {"seq":1}\n\n']);
+	seq = 7;
+	publishGap();
+	expect(await words()).toBe('data: {"seq":7}\n\n');
+	await reader?.cancel();
+	publishGap();
+});
+
+test('a stream that cannot say where things stand ends', async () => {
+	let isBroken = false;
+	const response = liveResponse(
+		() => null,
+		async () => {
+			if (isBroken) throw new Error('the database is gone');
+			return { seq: 1 };
+		}
+	);
+	isBroken = true;
+	publishGap();
+	publishGap();
+	expect(await response.text()).toBe('retry: 2000\n\ndata: {"seq":1}\n\n');
 });

@@ -10,6 +10,7 @@ import { insertEvent, type StoredEvent } from './event-rows';
 import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
 import { isDamaged, type JobFile } from './job-file';
 import { publishAppended } from './live';
+import { announce } from './live-servers';
 
 export interface Append {
 	jobId: string;
@@ -103,6 +104,7 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 
 	const stored = sealEvent({ jobId, seq, id, recordedAt, event, prevHash: job.headHash });
 	await insertEvent(trx, stored);
+	await announce(trx, { jobId, seq });
 	const grown = {
 		...job,
 		log: [...job.log, stored],

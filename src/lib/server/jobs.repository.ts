@@ -9,6 +9,7 @@ import { insertEvent } from './event-rows';
 import { cachedJob, jobCacheOf } from './job-cache';
 import { DamagedRecord, isDamaged, type DamagedJob, type JobFile } from './job-file';
 import { publishAppended } from './live';
+import { announce } from './live-servers';
 
 export interface NewJob {
 	/** Chosen by whoever asks, so that asking twice opens one job. */
@@ -78,6 +79,7 @@ export async function createJob(
 			.values({ id, plan: text, plan_hash: planHash, opened_at: at })
 			.execute();
 		await insertEvent(trx, first);
+		await announce(trx, { jobId: id, seq: 1 });
 		return true;
 	});
 	if (isNew) publishAppended({ jobId: id, seq: 1 });

@@ -1,17 +1,20 @@
-import { onAppended, onClosing, type Appended } from './live';
+import { onAppended, onClosing, onGap, type Appended } from './live';
 
-const BEAT_MS = 15_000;
+/** A browser that hears nothing for longer takes its line for dropped (`LiveLine`). */
+const BEAT_MS = 10_000;
 /** How soon a browser whose line dropped tries again. */
 const RETRY_MS = 2000;
 
 /**
- * A stream of server-sent events, one for each append that `pick` lets through, with what
- * `first` finds at once, so that whoever was away catches up. Source: WHATWG HTML, server-sent events.
+ * A stream of server-sent events, one for each append that `pick` lets through, with what `now` finds
+ * at once and whenever something may have been missed, so that whoever was away catches up. Source:
+ * WHATWG HTML, server-sent events.
  */
 export function liveResponse(
 	pick: (appended: Appended) => object | null,
-	first?: () => Promise<object>
+	now: () => Promise<object>
 ): Response {
+	let isOver = false;
 	let stop = () => {};
 	const stream = new ReadableStream<Uint8Array>({
 		async start(controller) {
@@ -20,23 +23,33 @@ export function liveResponse(
 			const message = (data: object) => send(`data: ${JSON.stringify(data)}\n\n`);
 
 			send(`retry: ${RETRY_MS}\n\n`);
-			const beat = setInterval(() => send(': still here\n\n'), BEAT_MS);
-			const offAppended = onAppended((appended) => {
-				const data = pick(appended);
-				if (data) message(data);
-			});
-			const offClosing = onClosing(() => {
+			const beat = setInterval(() => send('event: beat\ndata: \n\n'), BEAT_MS);
+			const offs = [
+				() => clearInterval(beat),
+				onAppended((appended) => {
+					const data = pick(appended);
+					if (data) message(data);
+				}),
+				onGap(() => {
+					// A stream that cannot say where things stand ends, and its screen opens another.
+					now()
+						.then((data) => (isOver ? undefined : message(data)))
+						.catch(close);
+				}),
+				onClosing(() => close())
+			];
+			const close = () => {
+				if (isOver) return;
 				stop();
 				controller.close();
-			});
+			};
 			stop = () => {
-				clearInterval(beat);
-				offAppended();
-				offClosing();
+				isOver = true;
+				for (const off of offs.splice(0)) off();
 			};
 			try {
 				// Read after listening has begun, so that nothing falls between.
-				if (first) message(await first());
+				message(await now());
 			} catch (error) {
 				// A stream that fails is not canceled: what was begun for it is ended here.
 				stop();

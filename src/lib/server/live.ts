@@ -6,7 +6,7 @@ export interface Appended {
 	seq: number;
 }
 
-const emitter = new EventEmitter<{ appended: [Appended]; closing: [] }>();
+const emitter = new EventEmitter<{ appended: [Appended]; gap: []; closing: [] }>();
 // One listener a screen; a shop has many.
 emitter.setMaxListeners(0);
 
@@ -19,6 +19,17 @@ export function publishAppended(appended: Appended): void {
 export function onAppended(listener: (appended: Appended) => void): () => void {
 	emitter.on('appended', listener);
 	return () => emitter.off('appended', listener);
+}
+
+/** Tells every open screen that some appends may not have been heard of, so that it looks afresh. */
+export function publishGap(): void {
+	emitter.emit('gap');
+}
+
+/** Calls `listener` whenever appends may have been missed. */
+export function onGap(listener: () => void): () => void {
+	emitter.on('gap', listener);
+	return () => emitter.off('gap', listener);
 }
 
 /** Ends every open stream, so that a server that stops need not wait for them. */

@@ -181,7 +181,8 @@ export const openApiPaths = {
 	},
 	'/api/jobs/{id}/live': {
 		get: operation({
-			summary: 'Server-sent events: {"seq": n} at once and at each append',
+			summary:
+				'Server-sent events: {"seq": n} at once and at each append, and an event "beat" every 10 s',
 			parameters: [inPath('id')],
 			ok: [200, 'A stream', stream],
 			refusals: noJob
@@ -197,7 +198,8 @@ export const openApiPaths = {
 	},
 	'/api/live': {
 		get: operation({
-			summary: 'Server-sent events: {"jobId", "seq"} at each append to any job',
+			summary:
+				'Server-sent events: {"jobId", "seq"} at each append to any job; {"jobId": null, "seq": 0} at once and when appends may have been missed',
 			ok: [200, 'A stream', stream]
 		})
 	},
