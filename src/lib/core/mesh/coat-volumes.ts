@@ -61,7 +61,7 @@ export function layerVolumes(
 			return { layers, isWithin };
 		}
 		before = now;
-		grid = { ...grid, cellMm: grid.cellMm / 1.5, toleranceMm: grid.toleranceMm / 2 };
+		grid = finerGrid(grid);
 	}
 }
 
@@ -69,5 +69,24 @@ export function layerVolumes(
 function firstGrid(sizes: number[], thicknessesMm: readonly number[]): OffsetGrid {
 	const total = thicknessesMm.reduce((sum, thickness) => sum + thickness, 0);
 	const size = Math.cbrt(sizes.reduce((product, side) => product * Math.max(side, total), 1));
-	return { cellMm: size / 20, depth: 4, toleranceMm: 0.3 * Math.min(...thicknessesMm) };
+	// A face belongs to the layer below it and to the one above.
+	const thinnest = thicknessesMm.map((t, i) => Math.min(t, thicknessesMm[i + 1] ?? Infinity));
+	const cellMm = size / 20;
+	const longestCutMm = thinnest.map((t) => Math.max(3 * t, size / 30));
+	return {
+		cellMm,
+		depth: Math.max(4, Math.ceil(Math.log2(cellMm / Math.min(...longestCutMm))) + 2),
+		tolerancesMm: thinnest.map((t) => 0.3 * t),
+		longestCutMm
+	};
+}
+
+/** Cells not halved but less by half as much again, so that they lie elsewhere and chance does not repeat. */
+function finerGrid(grid: OffsetGrid): OffsetGrid {
+	return {
+		cellMm: grid.cellMm / 1.5,
+		depth: grid.depth,
+		tolerancesMm: grid.tolerancesMm.map((t) => t / 2),
+		longestCutMm: grid.longestCutMm.map((side) => side / 1.5)
+	};
 }

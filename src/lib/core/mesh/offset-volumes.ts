@@ -9,8 +9,13 @@ export interface OffsetGrid {
 	cellMm: number;
 	/** How often a cell may be halved beyond that. */
 	depth: number;
-	/** A cell is halved until halving moves the surfaces in it by less than this, mm. */
-	toleranceMm: number;
+	/** For each distance: a cell is halved until halving moves that surface in it by less than this, mm. */
+	tolerancesMm: readonly number[];
+	/**
+	 * For each distance: a cell that its surface passes is halved while its side is longer, even where its
+	 * parts agree with the whole: they do by chance when a recess is narrower than the cell.
+	 */
+	longestCutMm: readonly number[];
 }
 
 /**
@@ -54,6 +59,10 @@ class Sum {
 	readonly #surface: SurfaceDistance;
 	readonly #distances: Float64Array;
 	readonly #grid: OffsetGrid;
+	readonly #tolerances: Float64Array;
+	readonly #longestCut: Float64Array;
+	/** Longest side that the surfaces through the cell measured last allow. */
+	#allowedMm = Infinity;
 	/** Parts of a cell and of its eight parts, a row for each depth. */
 	readonly #parts: Float64Array[];
 
@@ -61,6 +70,8 @@ class Sum {
 		this.#surface = surface;
 		this.#distances = Float64Array.from(distancesMm);
 		this.#grid = grid;
+		this.#tolerances = Float64Array.from(grid.tolerancesMm);
+		this.#longestCut = Float64Array.from(grid.longestCutMm);
 		this.volumes = new Float64Array(distancesMm.length);
 		this.#parts = Array.from(
 			{ length: grid.depth + 2 },
@@ -90,12 +101,14 @@ class Sum {
 		const d = surface.at(x, y, z);
 		const reach = (side * ROOT_3) / 2;
 		let isCut = false;
+		this.#allowedMm = Infinity;
 		for (let i = 0; i < distances.length; i += 1) {
 			const over = distances[i]! - d;
 			if (over >= reach) parts[from + i] = 1;
 			else if (over <= -reach) parts[from + i] = 0;
 			else {
 				isCut = true;
+				if (this.#longestCut[i]! < this.#allowedMm) this.#allowedMm = this.#longestCut[i]!;
 				parts[from + i] = cubeFraction(surface.dirX, surface.dirY, surface.dirZ, over / side);
 			}
 		}
@@ -115,6 +128,7 @@ class Sum {
 		const parts = this.#parts[depth + 1]!;
 		const quarter = side / 4;
 		let cut = 0;
+		let allowedMm = Infinity;
 		for (let k = 0; k < 8; k += 1) {
 			const isCut = this.#measure(
 				x + (k & 1 ? quarter : -quarter),
@@ -125,12 +139,14 @@ class Sum {
 				k * count
 			);
 			if (isCut) cut |= 1 << k;
+			allowedMm = Math.min(allowedMm, this.#allowedMm);
 		}
-		let worst = 0;
-		for (let i = 0; i < count; i += 1) {
-			worst = Math.max(worst, Math.abs(meanOf(parts, i, count) - own[from + i]!) * side);
+		let agrees = side <= allowedMm;
+		for (let i = 0; agrees && i < count; i += 1) {
+			const movedMm = Math.abs(meanOf(parts, i, count) - own[from + i]!) * side;
+			agrees = movedMm <= this.#tolerances[i]!;
 		}
-		if (depth >= this.#grid.depth || worst <= this.#grid.toleranceMm) {
+		if (depth >= this.#grid.depth || agrees) {
 			const volume = side ** 3;
 			for (let i = 0; i < count; i += 1) {
 				const mean = meanOf(parts, i, count);

@@ -92,63 +92,74 @@ const WAYS: readonly Vec3[] = Array.from({ length: 27 }, (_, n): Vec3 => [
 	Math.floor(n / 9) - 1
 ]).filter((way) => way.some((step) => step !== 0));
 
-function cellsNear(
-	vertices: readonly number[],
-	reachMm: number,
-	side: number
-): Map<string, [number, number, number]> {
-	const cells = new Map<string, [number, number, number]>();
+type Cell = [number, number, number];
+
+/** Cells up to a reach above each vertex, with those around them. */
+function cellsNear(vertices: readonly number[], reachMm: number, side: number): Map<number, Cell> {
+	const passed = new Map<number, Cell>();
+	const add = (cells: Map<number, Cell>, i: number, j: number, k: number): void => {
+		const key = keyOf(i, j, k);
+		if (!cells.has(key)) cells.set(key, [i, j, k]);
+	};
 	for (let v = 0; v < vertices.length; v += 6) {
 		for (let s = 0; s <= reachMm; s += side) {
-			const [i, j, k] = [0, 1, 2].map((axis) =>
-				Math.floor((vertices[v + axis]! + s * vertices[v + 3 + axis]!) / side)
-			) as [number, number, number];
-			for (let n = 0; n < 27; n += 1) {
-				const cell: [number, number, number] = [
-					i + (n % 3) - 1,
-					j + (Math.floor(n / 3) % 3) - 1,
-					k + Math.floor(n / 9) - 1
-				];
-				const key = cell.join();
-				if (!cells.has(key)) cells.set(key, cell);
-			}
+			add(
+				passed,
+				Math.floor((vertices[v]! + s * vertices[v + 3]!) / side),
+				Math.floor((vertices[v + 1]! + s * vertices[v + 4]!) / side),
+				Math.floor((vertices[v + 2]! + s * vertices[v + 5]!) / side)
+			);
+		}
+	}
+	const cells = new Map<number, Cell>();
+	for (const [i, j, k] of passed.values()) {
+		for (let n = 0; n < 27; n += 1) {
+			add(cells, i + (n % 3) - 1, j + (Math.floor(n / 3) % 3) - 1, k + Math.floor(n / 9) - 1);
 		}
 	}
 	return cells;
 }
 
+/** One number for a cell: 65 536 cells each way from the middle fit into the digits a number has. */
+function keyOf(i: number, j: number, k: number): number {
+	return (i * KEYS_A_SIDE + j) * KEYS_A_SIDE + k;
+}
+
+const KEYS_A_SIDE = 2 ** 17;
+
 /** Ball centers sorted into cells, to find the nearest within about a reach. */
 export class CenterGrid {
 	readonly #side: number;
-	readonly #cells = new Map<string, number[]>();
+	readonly #cells = new Map<number, number[]>();
 
 	constructor(centers: readonly number[], reachMm: number) {
 		this.#side = reachMm;
-		const seen = new Set<string>();
+		const seen = new Set<number>();
 		for (let i = 0; i < centers.length; i += 3) {
-			const point = [centers[i]!, centers[i + 1]!, centers[i + 2]!];
+			const [x, y, z] = [centers[i]!, centers[i + 1]!, centers[i + 2]!];
 			// Centers closer together than a twentieth of the reach tell nothing new.
-			const fine = point.map((value) => Math.round((20 * value) / reachMm)).join();
-			if (seen.has(fine)) continue;
-			seen.add(fine);
-			const key = point.map((value) => Math.floor(value / reachMm)).join();
+			const fine = reachMm / 20;
+			const place = keyOf(Math.round(x / fine), Math.round(y / fine), Math.round(z / fine));
+			if (seen.has(place)) continue;
+			seen.add(place);
+			const key = keyOf(this.#cellOf(x), this.#cellOf(y), this.#cellOf(z));
 			const cell = this.#cells.get(key);
-			if (cell) cell.push(...point);
-			else this.#cells.set(key, point);
+			if (cell) cell.push(x, y, z);
+			else this.#cells.set(key, [x, y, z]);
 		}
+	}
+
+	#cellOf(value: number): number {
+		return Math.floor(value / this.#side);
 	}
 
 	/** Distance to the nearest center; twice the reach when none is that near. */
 	nearestMm(x: number, y: number, z: number): number {
 		let least = (2 * this.#side) ** 2;
-		const [i, j, k] = [x, y, z].map((value) => Math.floor(value / this.#side)) as [
-			number,
-			number,
-			number
-		];
+		const [i, j, k] = [this.#cellOf(x), this.#cellOf(y), this.#cellOf(z)];
 		for (let n = 0; n < 27; n += 1) {
 			const points = this.#cells.get(
-				`${i + (n % 3) - 1},${j + (Math.floor(n / 3) % 3) - 1},${k + Math.floor(n / 9) - 1}`
+				keyOf(i + (n % 3) - 1, j + (Math.floor(n / 3) % 3) - 1, k + Math.floor(n / 9) - 1)
 			);
 			for (let p = 0; points && p < points.length; p += 3) {
 				least = Math.min(
