@@ -124,12 +124,24 @@ export class Crew {
 		await this.waitAsAsked();
 		const title = await this.title.innerText();
 		if (this.titles.at(-1) !== title) this.titles.push(title);
-		const unread = this.page
-			.locator('main details:not([open]) > summary')
-			.filter({ visible: true });
-		if (await this.briefings.isVisible()) await unread.first().click();
+		if (await this.briefings.isVisible()) await this.readBriefing();
 		await this.fill(own);
 		await this.send();
+	}
+
+	/** Opens the first briefing that is not read, and reads it to its end: its button is not there before. */
+	async readBriefing(): Promise<void> {
+		const { page } = this;
+		await page
+			.locator('main details:not([open]) > summary')
+			.filter({ visible: true })
+			.first()
+			.click();
+		const end = page.getByText('The end', { exact: true }).filter({ visible: true });
+		await expect(end).toBeVisible();
+		await expect(this.form.getByRole('button', { name: /have read it/ })).toBeHidden();
+		await end.evaluate((line) => line.scrollIntoView({ block: 'center' }));
+		await expect(this.form.getByRole('button', { name: /have read it/ })).toBeVisible();
 	}
 
 	get briefings(): Locator {

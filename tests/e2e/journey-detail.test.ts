@@ -36,7 +36,7 @@ async function overPourAndCorrect(maker: Crew): Promise<void> {
 	await expect(page.getByRole('button', { name: /^Cup is mixed/ })).toBeHidden();
 	await expect(advice).toBeVisible();
 	for (const line of await maker.form.getByRole('listitem').all()) {
-		const said = /\+ [\d.]+ g, then it shows ([\d.]+) g/.exec(await line.innerText());
+		const said = /Then type\s+([\d.]+), all of/.exec(await line.innerText());
 		if (said?.[1]) await line.getByLabel(/^Scale shows /).fill(said[1]);
 	}
 	await expect(page.getByText(/^On ratio/).first()).toBeVisible();

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cupAdvice, scaleText, type CupAtScale } from '../../src/lib/core/process/cup-advice';
 import { isOnRatio } from '../../src/lib/core/process/cup-check';
+import { runningTotalG } from '../../src/lib/core/process/cup-slips';
 
 /** 80 parts of A to 100 of B by weight, B poured first; a scale that shows tenths. */
 const cup: CupAtScale = {
@@ -87,4 +88,29 @@ test('a mass is written with as many digits as the scale shows', () => {
 	expect(scaleText(166.42, 1)).toBe('166');
 	expect(scaleText(167, 5)).toBe('165');
 	expect(scaleText(0.25, 0.01)).toBe('0.25');
+});
+
+describe('a scale that was not zeroed between the parts', () => {
+	test('200 g of B and 360 g in all read as 160 g of A by itself (80:100, arithmetic)', () => {
+		expect(cupAdvice(cup, { B: 200, A: 360 }).alone).toEqual({ B: 200, A: 160 });
+	});
+
+	test('what is on ratio as it is, or off ratio either way, is not asked about', () => {
+		expect(cupAdvice(cup, { B: 200, A: 160 }).alone).toBeNull();
+		expect(cupAdvice(cup, { B: 200, A: 300 }).alone).toBeNull();
+		expect(cupAdvice(cup, { B: 200, A: 190 }).alone).toBeNull();
+	});
+
+	test('three parts may all have been read as one running total', () => {
+		const parts = ['B', 'A', 'C'].map((part) => ({ part, targetG: 100, densityGPerMl: 1 }));
+		const fractions = parts.map(({ part }) => ({ part, fraction: 1 / 3 }));
+		const three = { ...cup, parts, fractions };
+		expect(cupAdvice(three, { B: 100, A: 200, C: 300 }).alone).toEqual({ B: 100, A: 100, C: 100 });
+	});
+
+	test('with the second part in, an unzeroed scale shows both; what was weighed counts, not its target', () => {
+		expect(runningTotalG(cup, {}, { part: 'A', massG: 160 })).toBe(360);
+		expect(runningTotalG(cup, { B: 200.4 }, { part: 'A', massG: 160.3 })).toBe(360.7);
+		expect(runningTotalG(cup, {}, { part: 'B', massG: 200 })).toBe(200);
+	});
 });

@@ -70,9 +70,21 @@ test.each(['', 'abc', '1e3', '12,5', 'NaN', 'Infinity', '0x10'])(
 				required: true
 			}
 		]);
-		expect(errors).toEqual({ temperatureC: 'Type a number from −10 to 50 °C, such as 20.' });
+		expect(errors).toEqual({
+			temperatureC: '“Room”: type a number from −10 to 50 °C, such as 20.'
+		});
 	}
 );
+
+test('each tick left open is named, so that no two errors of a form read the same', () => {
+	const errors = fieldErrors({ type: 'brief.finished' }, [
+		{ name: 'sdsRead', label: 'I have read the SDS', kind: 'confirm', required: true },
+		{ name: 'ppeOut', label: 'PPE is out, and fits', kind: 'confirm', required: true }
+	]);
+	expect(errors.sdsRead).toContain('“I have read the SDS”');
+	expect(errors.ppeOut).toContain('“PPE is out, and fits”');
+	expect(errors.sdsRead).not.toBe(errors.ppeOut);
+});
 
 test('a form cannot say who or when, nor name an act that does not exist', () => {
 	const event = eventFromForm('wax.applied', form({ by: 'somebody', at: '2020-01-01T00:00:00Z' }));

@@ -34,6 +34,7 @@ describe('readings in a shop of US customary units', () => {
 		expect(withCustomary('the room is 9 °C; the data sheet asks for 18 to 25 °C', 'US')).toBe(
 			'the room is 48.2 °F (9 °C); the data sheet asks for 64.4 °F to 77 °F (18 to 25 °C)'
 		);
+		expect(withCustomary('a 500 mL cup', 'US')).toBe('a 16.9 fl oz (500 mL) cup');
 		expect(withCustomary('Weigh 120.5 g', 'US')).toBe('Weigh 120.5 g');
 		expect(withCustomary('planned 12 mm', 'SI')).toBe('planned 12 mm');
 	});

@@ -6,7 +6,9 @@ import type { UnitSystem } from '$lib/core/quantity/display';
 import { clockTime, withShopTimes } from '$lib/core/process/shop-time';
 import { inCoreUnits, withCustomary } from '$lib/core/process/typed-units';
 import { postAct } from './act';
+import { actIdSchema } from './act-id';
 import { now } from './clock';
+import { withBriefingTitles } from './briefing-titles';
 import { briefings } from './content';
 import type { Db } from './database';
 import { fieldErrors } from './field-errors';
@@ -36,8 +38,8 @@ export interface NotDone {
 export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 	const type = String(form.get('type') ?? '');
 	const seq = Number(form.get('seq'));
-	const id = String(form.get('id') ?? '').slice(0, 60);
-	if (!isEventType(type) || !Number.isInteger(seq) || id === '') {
+	const id = actIdSchema.safeParse(form.get('id')).data;
+	if (!isEventType(type) || !Number.isInteger(seq) || id === undefined) {
 		const refusal = 'The page sent something the bench does not know. Load it again.';
 		return fail(400, notDone({ type, label: type, refusal }, form));
 	}
@@ -78,7 +80,9 @@ export async function actFromForm(db: Db, { jobId, by, zone, form }: Posting) {
 					{
 						type,
 						label,
-						refusal: withCustomary(withShopTimes(result.reason, zone, now()), system)
+						refusal: withBriefingTitles(
+							withCustomary(withShopTimes(result.reason, zone, now()), system)
+						)
 					},
 					form
 				)

@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { openDeviations } from '$lib/core/process/changes/deviations';
@@ -11,7 +10,9 @@ import { statePath } from '$lib/core/process/state-path';
 import { jobSummary } from '$lib/core/process/summary';
 import { TROUBLES } from '$lib/core/process/troubles';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
+import { newActId } from './act-id';
 import { cupAtScale } from './bench-cup';
+import { withBriefingTitles } from './briefing-titles';
 import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
 import { briefings, steps, troubles } from './content';
@@ -45,7 +46,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		title: state.title,
 		seq: job.headSeq,
 		/** One id for each act this page may post, so that a double tap is one entry. */
-		actId: randomUUID(),
+		actId: newActId(),
 		now: at,
 		zone,
 		system,
@@ -53,7 +54,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		names,
 		status,
 		isDemo: job.plan.inputs.shop.isDemo,
-		step: { ...step, acts: step.acts.map((act) => withNames(act, names)) },
+		step: { ...step, acts: step.acts.map((act) => inWords(act, names)) },
 		/** Changes when the work moves on; what was typed belongs to one step. */
 		stepKey: [
 			statePath(state.snapshot),
@@ -101,8 +102,9 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 
 export type BenchView = ReturnType<typeof benchView>;
 
-/** People are named, wherever an act asks for one. */
-function withNames(act: Act, names: Record<string, string>): Act {
+/** People and briefings by name, wherever an act asks for one. */
+function inWords(act: Act, names: Record<string, string>): Act {
+	if (act.blocked !== null) return { ...act, blocked: withBriefingTitles(act.blocked) };
 	if (!act.fields.some(({ name }) => name === 'mixedBy')) return act;
 	const fields = act.fields.map((field) => ({
 		...field,

@@ -31,27 +31,32 @@ function accepted(field: ActField, path: readonly PropertyKey[], system: UnitSys
 	const { kind, min = 0, max = 100_000, unit = '' } = field;
 	switch (kind) {
 		case 'confirm':
-			return 'Tick this when it is so. If it is not, stop and put it right first.';
+			return `Not ticked: “${field.label}”. Tick it when it is so; if not, stop and put it right first.`;
 		case 'choice':
-			return 'Choose one.';
+			return `“${field.label}”: choose one.`;
 		case 'number':
-			return numberWanted({ min, max, unit }, system);
+			return `“${field.label}”: ${numberWanted({ min, max, unit }, system)}`;
 		case 'weights':
-			return 'Type what the scale shows, in grams, such as 120.5.';
+			return `${partOf(path)}type what the scale shows for it alone, in grams, such as 120.5.`;
 		case 'lots':
-			return 'Type the lot number from the container.';
+			return `${partOf(path)}type the lot number from its container.`;
 		case 'points':
 			if (path.length < 2) return 'Take at least three readings.';
 			return path[2] === 'place'
 				? 'Say where, such as "north wall".'
-				: numberWanted({ min, max, unit }, system);
+				: `A reading: ${numberWanted({ min, max, unit }, system)}`;
 		case 'dimensions':
 			return path[2] === 'name'
 				? 'Say what was measured.'
 				: `Type a length in ${system === 'US' ? 'in, such as 4.75' : 'mm, such as 120.5'}.`;
 		default:
-			return 'Write a few words here.';
+			return `“${field.label}”: write a few words.`;
 	}
+}
+
+/** Which part an error of a cup is about: "B: ". */
+function partOf(path: readonly PropertyKey[]): string {
+	return path.length > 1 ? `${String(path[1])}: ` : 'Each part: ';
 }
 
 function numberWanted(
@@ -62,7 +67,7 @@ function numberWanted(
 	const typed = (value: number) => Number((measure?.fromCore(value) ?? value).toFixed(2));
 	const shown = measure ? ` ${measure.unit}` : unit ? ` ${unit}` : '';
 	const example = typed(Math.max(min, Math.min(50, Math.round((min + max) / 2))));
-	return `Type a number from ${typed(min)} to ${typed(max)}${shown}, such as ${example}.`.replace(
+	return `type a number from ${typed(min)} to ${typed(max)}${shown}, such as ${example}.`.replace(
 		/ -/g,
 		' −'
 	);

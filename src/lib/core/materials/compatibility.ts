@@ -67,7 +67,11 @@ function patternProblems(pattern: PatternFace, glove: Sheet): PairProblem[] {
 			problem(
 				'warn',
 				'damp-pattern',
-				`A ${material} pattern holds water, and ${glove.name} foams on it: dry it through, then seal it.`
+				`A ${material} pattern holds water, and ${glove.name} foams on it: ${
+					porosity === 'porous, sealed'
+						? 'make sure it is dry through under its seal.'
+						: 'dry it through before it is sealed.'
+				}`
 			)
 		);
 	}

@@ -1,5 +1,6 @@
 import { correction, cupFill } from '../laws/correction';
 import { cupDeviationFraction, isOnRatio } from './cup-check';
+import { aloneOfTotals, decimalSlip, type DecimalSlip } from './cup-slips';
 import { roundToReadability } from '../quantity/rounding';
 
 /** What the bench knows of the cup that is being weighed. */
@@ -28,7 +29,9 @@ export interface CupAdvice {
 	/** The cup after that, in grams. */
 	thenG: number;
 	/** A mass that fits when its decimal point is moved one place: more likely typed wrong than poured. */
-	slip: { part: string; massG: number; isTenth: boolean } | null;
+	slip: DecimalSlip | null;
+	/** Each part by itself, when what was typed fits as running totals only: the scale was not zeroed between. */
+	alone: Record<string, number> | null;
 	/** Correcting it would make it more than twice the planned cup: a clean one wastes less. */
 	doubles: boolean;
 	/** Whether the scale is fine enough to bring it back on ratio. */
@@ -46,7 +49,7 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 	const { fractions, readabilityG } = cup;
 	const actual = (part: string) => Math.max(0, massesG[part] ?? 0);
 	const totalG = fractions.reduce((sum, { part }) => sum + actual(part), 0);
-	const idle = { add: [], thenG: totalG, reachable: true, slip: null, doubles: false };
+	const idle = { add: [], thenG: totalG, reachable: true, slip: null, alone: null, doubles: false };
 	if (totalG <= 0) return { state: 'empty', deviationFraction: null, ...idle, holds: null };
 
 	const deviationFraction = cupDeviationFraction(cup, massesG);
@@ -70,7 +73,8 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 	const thenG = Object.values(then).reduce((sum, mass) => sum + mass, 0);
 	const plannedG = cup.parts.reduce((sum, { targetG }) => sum + targetG, 0);
 	return {
-		slip: deviationFraction === null ? null : slipIn(cup, massesG),
+		slip: deviationFraction === null ? null : decimalSlip(cup, massesG),
+		alone: deviationFraction === null ? null : aloneOfTotals(cup, massesG),
 		doubles: deviationFraction !== null && thenG > 2 * plannedG,
 		state: deviationFraction === null ? 'partial' : 'off ratio',
 		deviationFraction,
@@ -79,19 +83,6 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 		reachable: isOnRatio(cup, then),
 		holds: holds(then)
 	};
-}
-
-/** The part that is on ratio with the others once its decimal point is moved. */
-function slipIn(cup: CupAtScale, massesG: Record<string, number>): CupAdvice['slip'] {
-	for (const { part } of cup.fractions) {
-		for (const factor of [0.1, 10]) {
-			const massG = roundToReadability((massesG[part] ?? 0) * factor, cup.readabilityG);
-			if (isOnRatio(cup, { ...massesG, [part]: massG })) {
-				return { part, massG, isTenth: factor < 1 };
-			}
-		}
-	}
-	return null;
 }
 
 function holdsIt(cup: CupAtScale, massesG: Record<string, number>): boolean | null {

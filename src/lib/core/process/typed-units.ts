@@ -50,12 +50,16 @@ export function inCoreUnits(
 	);
 }
 
-/** "4.8 mm" as "0.189 in (4.8 mm)" wherever it stands in a sentence: the shop's units first, then what gauges and sheets carry. */
+/** "4.8 mm" as "0.189 in (4.8 mm)" wherever it stands in a sentence: the shop's units first, then what gauges, cups and sheets carry. */
 export function withCustomary(text: string, system: UnitSystem): string {
 	if (system === 'SI') return text;
-	const shown = (value: string, unit: 'mm' | 'C') => displayQuantity(Number(value), unit, 'US');
+	const shown = (value: string, unit: 'mm' | 'mL' | 'C') =>
+		displayQuantity(Number(value), unit, 'US');
 	return text
-		.replace(/(\d+(?:\.\d+)?) mm\b/g, (said, mm: string) => `${shown(mm, 'mm')} (${said})`)
+		.replace(
+			/(\d+(?:\.\d+)?) (mm|mL)\b/g,
+			(said, value: string, unit: 'mm' | 'mL') => `${shown(value, unit)} (${said})`
+		)
 		.replace(
 			/(?:(-?\d+(?:\.\d+)?) to )?(-?\d+(?:\.\d+)?) °C/g,
 			(said, from: string | undefined, to: string) =>

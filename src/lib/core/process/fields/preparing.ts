@@ -15,10 +15,15 @@ export const PREPARING: FieldMakers = {
 		confirm('trainingInDate', 'My training for these materials is in date')
 	],
 	'sealer.dried': () => [confirm('dry', 'Dry through: a knuckle feels dry, not cool')],
-	'pattern.prepared': () => [
+	'pattern.prepared': (c) => [
 		confirm('dry', 'Dry through'),
 		confirm('sound', 'Sound: no loose or soft places'),
-		confirm('sealedOrDense', 'Sealed, or dense by nature'),
+		confirm(
+			'sealedOrDense',
+			c.plan.inputs.pattern.porosity === 'dense'
+				? 'Dense by nature: a drop of water stands on it'
+				: 'Sealed all over: a drop of water stands on it'
+		),
 		confirm('inhibitorsConsidered', 'Nothing on it stops the cure'),
 		confirm('fixedToBoard', 'Fixed to the board: it cannot lift or float'),
 		confirm('footGapsFilled', 'Gaps at the foot are filled'),

@@ -32,7 +32,7 @@ export const PREPARING: Readonly<Record<string, StepRow>> = {
 		'pattern',
 		'Pattern',
 		(c) =>
-			sealerCoatsOf(c) > 0
+			sealerCoatsOf(c) > 0 || c.plan.inputs.pattern.porosity === 'porous, sealed'
 				? 'A drop of water must stand on the seal; where it soaks in, seal again. Fix the pattern to the board.'
 				: 'Look the pattern over and fix it to the board.',
 		'pattern.prepared',
