@@ -103,6 +103,7 @@ describe('the calendar of a plan', () => {
 		const plan = makePlan(testInputs());
 		expect(plan.calendar.some(({ outsideShift }) => outsideShift)).toBe(false);
 		expect(plan.betterStartAt).toBeNull();
+		expect(plan.betterFinishAt).toBeUndefined();
 	});
 
 	test('a start that tears a window offers the earliest one that tears none', () => {
@@ -113,6 +114,8 @@ describe('the calendar of a plan', () => {
 		expect(betterAt > asked.inputs.startAt).toBe(true);
 		const better = makePlan(detailInputs({ startAt: betterAt }));
 		expect(better.calendar.some(({ outsideShift }) => outsideShift)).toBe(false);
+		// The finish is said before the better start is taken.
+		expect(asked.betterFinishAt).toBe(better.finishAt);
 		// Every half hour of the shift before it does tear one.
 		for (let ms = Date.parse(asked.inputs.startAt); ms < Date.parse(betterAt); ms += HOUR / 2) {
 			const earlier = makePlan(detailInputs({ startAt: iso(ms) }));

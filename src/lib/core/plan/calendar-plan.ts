@@ -18,6 +18,8 @@ const MOST_DAYS = 200;
 export interface CalendarPlan {
 	calendar: Plan['calendar'];
 	betterStartAt: string | null;
+	/** When the work would be finished with that start. */
+	betterFinishAt: string | null;
 	finishAt: string;
 	/** From the start until the mold is accepted, in days. */
 	moldDays: number;
@@ -37,6 +39,10 @@ export function calendarPlan(draft: Draft, tasks: readonly Task[]): CalendarPlan
 	return {
 		calendar: tasks.map((task, index) => entryOf(task, placed[index])),
 		betterStartAt: betterMs === null ? null : instant(betterMs),
+		betterFinishAt:
+			betterMs === null
+				? null
+				: instant(schedule(tasks, betterMs, times).at(-1)?.endMs ?? betterMs),
 		finishAt: instant(placed.at(-1)?.endMs ?? startMs),
 		moldDays: (acceptedMs - startMs) / DAY_MS,
 		laborS: tasks.reduce((sum, task) => sum + task.lengthS * task.people, 0)

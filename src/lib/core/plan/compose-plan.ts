@@ -160,6 +160,7 @@ export function composePlan(draft: Draft): Plan {
 		cost,
 		calendar: calendar.calendar,
 		betterStartAt: calendar.betterStartAt,
+		...(calendar.betterFinishAt === null ? {} : { betterFinishAt: calendar.betterFinishAt }),
 		finishAt: calendar.finishAt,
 		people,
 		ppe: ppeFor(hazards),

@@ -262,6 +262,8 @@ export const planSchema = z.strictObject({
 	calendar: z.array(calendarEntrySchema),
 	/** A start within the next two weeks at which no window falls outside a shift, when the asked one does. */
 	betterStartAt: z.iso.datetime().nullable(),
+	/** When it would be finished with that start; absent from plans of before. */
+	betterFinishAt: z.iso.datetime().optional(),
 	finishAt: z.iso.datetime(),
 	people: z.number().int(),
 	/** PPE and hazard ids of the content vocabulary. */
