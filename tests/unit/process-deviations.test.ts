@@ -58,7 +58,12 @@ describe('a decision on a deviation', () => {
 		const [late, thinness] = noted(log);
 		expect(late).toMatchObject({ decided: null });
 		expect(late?.what).toContain('its working time');
-		expect(thinness?.decided).toMatchObject({ redone: true, by: MAKER, accepted: false });
+		expect(thinness?.decided).toMatchObject({ redone: false, isUnderWay: true, by: MAKER });
+		expect(openDeviations(noted(log))).toContain(thinness);
+		log.cup(360).do('coat.finished', { shortReason: 'the thin wall only' });
+		expect(noted(log)[1]?.decided).toMatchObject({ redone: true, by: MAKER, accepted: false });
+		expect(noted(log)[1]?.decided?.note).toBe('Added: Extra coat 4');
+		expect(openDeviations(noted(log))).not.toContain(noted(log)[1]);
 	});
 });
 

@@ -8,10 +8,10 @@ interface OldLog {
 	detail: boolean;
 	events: ProcessEvent[];
 	/** What the machine of that version made of it. */
-	leaves: { value: unknown; context: object; deviations: string[] };
+	leaves: { value: unknown; context: object; deviations: string[]; decided?: unknown[] };
 }
 
-describe.each([1, 2])('a log written under version %i of the process', (processVersion) => {
+describe.each([1, 2, 3])('a log written under version %i of the process', (processVersion) => {
 	const file = `tests/fixtures/logs/process-${processVersion}.json`;
 	const logs = JSON.parse(readFileSync(file, 'utf8')) as OldLog[];
 	const ends = logs.map(
@@ -25,6 +25,8 @@ describe.each([1, 2])('a log written under version %i of the process', (processV
 		expect(snapshot.value).toEqual(log.leaves.value);
 		expect(snapshot.context).toMatchObject(log.leaves.context);
 		expect(snapshot.context.deviations.map(({ what }) => what)).toEqual(log.leaves.deviations);
+		const { decided } = log.leaves;
+		if (decided) expect(snapshot.context.deviations.map((d) => d.decided)).toEqual(decided);
 	});
 
 	test('still reads, entry by entry', () => {

@@ -44,6 +44,11 @@ describe('a rehearsed mold', () => {
 		});
 		expect(ahead.length).toBeGreaterThan(1);
 		expect(ahead.every(({ prepared }) => prepared)).toBe(true);
+		// Whoever mixed it is named where that was not who weighed it.
+		expect(new Set(ahead.map(({ mixedBy }) => mixedBy))).toEqual(new Set(['amir']));
+		expect(cups.filter(({ prepared }) => !prepared).every(({ mixedBy }) => mixedBy === null)).toBe(
+			true
+		);
 		for (const { workedS, workingS } of cups) expect(workedS).toBeLessThanOrEqual(workingS);
 		expect(log.some(({ event }) => event.type === 'cup.discarded')).toBe(false);
 	});

@@ -37,13 +37,13 @@ export function rehearseMold(
 	mold: DemoMold,
 	{ at, content }: { at: string; content: Record<string, string> }
 ): RehearsedMold {
-	const { worker, supervisor, until, mishaps = [], daysBefore, offsetS } = mold;
+	const { worker, mixer, supervisor, until, mishaps = [], daysBefore, offsetS } = mold;
 	const jobId = randomUUID();
 	const { plan, log } = rehearseLive({
 		jobId,
 		hours: demo.shop,
 		planAt: (startAt) => demoPlan(demo, mold, startAt),
-		crew: { worker, supervisor },
+		crew: { worker, supervisor, ...(mixer === undefined ? {} : { mixer }) },
 		content,
 		until,
 		mishaps,
@@ -64,10 +64,16 @@ export function doneBy(
 	{ jobId, plan, log }: RehearsedMold,
 	personIds: ReadonlyMap<string, string>
 ): RehearsedMold {
+	const idOf = (demoId: string): string => {
+		const id = personIds.get(demoId);
+		if (id === undefined) throw new Error(`content/demo: nobody has the id "${demoId}"`);
+		return id;
+	};
 	const renamed = log.map((logged) => {
-		const by = personIds.get(logged.event.by);
-		if (by === undefined) throw new Error(`content/demo: nobody has the id "${logged.event.by}"`);
-		return { ...logged, event: { ...logged.event, by } };
+		const { event } = logged;
+		const mixedBy =
+			event.type === 'cup.mixed' && event.mixedBy ? { mixedBy: idOf(event.mixedBy) } : {};
+		return { ...logged, event: { ...event, by: idOf(event.by), ...mixedBy } };
 	});
 	return { jobId, plan, log: renamed };
 }

@@ -14,6 +14,8 @@ export interface DemoMold {
 	daysBefore: number;
 	/** At work on it; one when left out. */
 	people?: number;
+	/** The second one, who mixes while the first lays. */
+	mixer?: string;
 	until: RehearsalOptions['until'];
 	mishaps?: Mishap[];
 	/** The instant of the log that falls `offsetS` after the seeding: by default its last entry. */
@@ -143,6 +145,7 @@ export const DEMO_MOLDS: readonly DemoMold[] = [
 		supervisor: 'tendai',
 		daysBefore: 2,
 		people: 2,
+		mixer: 'leilani',
 		until: (c) => c.phase === 'shell' && c.cupsLaid === 1 && c.cupAhead !== null,
 		offsetS: -3 * MIN
 	},
@@ -150,6 +153,7 @@ export const DEMO_MOLDS: readonly DemoMold[] = [
 		pattern: 'demo-newel-cap',
 		number: 2,
 		people: 2,
+		mixer: 'priya',
 		worker: 'yusuf',
 		supervisor: 'marisol',
 		daysBefore: 6,

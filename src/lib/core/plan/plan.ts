@@ -19,9 +19,9 @@ import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './sche
 /**
  * Version of the process machine a job is started with; it goes on to its end under it. Since 2 an
  * abraded surface needs no print, and a mold is accepted only as its inspection found it. Since 3 coats of
- * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at; the number is a choice of ours.
+ * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at. Since 4 a thin reading is answered once the coat added for it is on; the number is a choice of ours.
  */
-export const PROCESS_VERSION = 3;
+export const PROCESS_VERSION = 4;
 
 const g = z.number().nonnegative();
 const s = z.number().nonnegative();

@@ -20,6 +20,8 @@ export interface AsBuiltCup {
 	/** Weighed again before mixing, to put it back on ratio. */
 	corrected: boolean;
 	mixedAt: string | null;
+	/** Who mixed it, when that was not whoever weighed it. */
+	mixedBy: string | null;
 	laidAt: string | null;
 	/** From the end of mixing till it was laid, and how long it may take. */
 	workedS: number | null;
@@ -123,6 +125,7 @@ function weigh(
 		prepared: isAhead,
 		corrected: open !== undefined,
 		mixedAt: null,
+		mixedBy: null,
 		laidAt: null,
 		workedS: null,
 		workingS: batch.workingS,
@@ -152,7 +155,11 @@ function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
 	switch (event.type) {
 		case 'cup.mixed': {
 			const mixed = inHand?.mixedAt === null ? inHand : next;
-			if (mixed) mixed.mixedAt = event.at;
+			if (mixed) {
+				const who = event.mixedBy ?? event.by;
+				mixed.mixedAt = event.at;
+				mixed.mixedBy = who === mixed.by ? null : who;
+			}
 			break;
 		}
 		case 'cup.applied':

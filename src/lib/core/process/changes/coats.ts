@@ -28,7 +28,11 @@ const OVER_FRACTION = 0.1;
 function endNoted(c: ProcessContext, e: EventOf<'coat.finished'>, short: string): Deviation[] {
 	const batch = batchAtWork(c);
 	const after = isSince(c, 3)
-		? redoneUnderWay(c.deviations, e, `Laid again: ${batch?.title ?? 'the coat'}`)
+		? redoneUnderWay(
+				c.deviations,
+				e,
+				`${isAdded(c) ? 'Added' : 'Laid again'}: ${batch?.title ?? 'the coat'}`
+			)
 		: c.deviations;
 	const over =
 		batch && isSince(c, 3) && c.laidG > (1 + OVER_FRACTION) * batch.massG
@@ -38,6 +42,14 @@ function endNoted(c: ProcessContext, e: EventOf<'coat.finished'>, short: string)
 		(deviations, what) => deviation({ ...c, deviations }, e, what),
 		after
 	);
+}
+
+/** Whether the coat or round at work is one more than planned. */
+function isAdded(c: ProcessContext): boolean {
+	if (!isSince(c, 4)) return false;
+	return c.phase === 'shell'
+		? c.roundIndex >= c.plan.shell.rounds.length
+		: c.coatIndex >= c.plan.coats.length;
 }
 
 export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {

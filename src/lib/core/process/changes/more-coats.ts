@@ -1,8 +1,8 @@
 import type { Coat, ShellRound } from '../../plan/plan';
-import type { ProcessContext } from '../context';
+import { isSince, type ProcessContext } from '../context';
 import type { EventOf } from '../events';
 import { nextCoat } from './coats';
-import { deviation, redone } from './deviations';
+import { deviation, redone, sentForRedoing } from './deviations';
 import type { Change } from './work';
 
 /** The coats with one more like the last. */
@@ -28,8 +28,12 @@ export function coatAdded(c: ProcessContext, e: EventOf<'coat.added'>): Change {
 	return {
 		...nextCoat(c),
 		coats: oneMoreCoat(c.coats),
-		// The thin reading is answered by the coat itself, and shown to the supervisor at the hold point.
-		deviations: redone(c.deviations, e, `A coat was added: ${e.reason}`)
+		// The thin reading is answered by the coat itself once it is on; the supervisor sees it at the hold point.
+		deviations: (isSince(c, 4) ? sentForRedoing : redone)(
+			c.deviations,
+			e,
+			`A coat was added: ${e.reason}`
+		)
 	};
 }
 
