@@ -30,9 +30,14 @@ describe('the record opens the plan’s own trace', () => {
 
 	test('of every wait that was kept', () => {
 		expect(built.waits.length).toBeGreaterThan(5);
-		for (const { what, plannedS } of built.waits) {
-			expect(planned.waits[what]?.planned?.value, what).toBe(plannedS);
+		for (const { what, plannedS, plannedPath } of built.waits) {
+			expect(planned.waits[plannedPath]?.value, what).toBe(plannedS);
 		}
+		const tested = built.waits.filter(({ closesPath }) => closesPath !== null);
+		expect(tested.map(({ closesPath }) => closesPath)).toEqual(
+			plan.coats.map((_, i) => `coats.${i}.windowClosesS`)
+		);
+		for (const { closesPath } of tested) expect(planned.waits[closesPath ?? '']).toBeDefined();
 	});
 
 	test('of the thinnest reading that passes and of the shell', () => {

@@ -11,6 +11,9 @@ export interface AsBuiltWait {
 	actualS: number;
 	/** Until when at the latest, counted from the same start; null when there is no window. */
 	closesS: number | null;
+	/** Where the plan has the one and the other, for example "coats.0.tackTestS"; null where nothing closes. */
+	plannedPath: string;
+	closesPath: string | null;
 	startedAt: string;
 	endedAt: string;
 }
@@ -39,9 +42,10 @@ function endedBy(
 	const { plan } = c;
 	const wait = (
 		what: string,
+		plannedPath: string,
 		startedAt: string | null,
 		plannedS: number,
-		closesS: number | null = null
+		closes: { closesS: number; closesPath: string } | null = null
 	): AsBuiltWait | null =>
 		startedAt === null
 			? null
@@ -49,7 +53,9 @@ function endedBy(
 					what,
 					plannedS,
 					actualS: secondsBetween(startedAt, event.at),
-					closesS,
+					closesS: closes?.closesS ?? null,
+					plannedPath,
+					closesPath: closes?.closesPath ?? null,
 					startedAt,
 					endedAt: event.at
 				};
@@ -58,16 +64,32 @@ function endedBy(
 		case 'sealer.dried':
 			return wait(
 				`Sealer, coat ${c.sealerCoats + 1}: dry`,
+				'release.sealerDryS',
 				c.waitSinceAt,
 				plan.release.sealerDryS ?? 0
 			);
 		case 'wax.buffed':
-			return wait(`Wax, coat ${c.waxCoats + 1}: haze`, c.waitSinceAt, plan.release.waxHazeS);
+			return wait(
+				`Wax, coat ${c.waxCoats + 1}: haze`,
+				'release.waxHazeS',
+				c.waitSinceAt,
+				plan.release.waxHazeS
+			);
 		case 'film.dried':
-			return wait(`Film, pass ${c.filmPasses + 1}: dry`, c.waitSinceAt, plan.release.filmDryS);
+			return wait(
+				`Film, pass ${c.filmPasses + 1}: dry`,
+				'release.filmDryS',
+				c.waitSinceAt,
+				plan.release.filmDryS
+			);
 		case 'coat.brushedBack': {
 			const coat = coatAtWork(c);
-			return wait(`${coat?.title ?? 'Coat'}: brush back`, c.finishedAt, coat?.brushBackS ?? 0);
+			return wait(
+				`${coat?.title ?? 'Coat'}: brush back`,
+				`coats.${c.coatIndex}.brushBackS`,
+				c.finishedAt,
+				coat?.brushBackS ?? 0
+			);
 		}
 		case 'tack.tested': {
 			const coat = coatAtWork(c);
@@ -76,20 +98,25 @@ function endedBy(
 			if (!coat || !isPassed || c.laidG === 0) return null;
 			return wait(
 				`${coat.title}: fingertip test`,
+				`coats.${c.coatIndex}.tackTestS`,
 				c.finishedAt,
 				coat.tackTestS,
-				c.finishedAt && c.windowClosesAt
-					? secondsBetween(c.finishedAt, c.windowClosesAt)
-					: coat.windowClosesS
+				{
+					closesS:
+						c.finishedAt && c.windowClosesAt
+							? secondsBetween(c.finishedAt, c.windowClosesAt)
+							: coat.windowClosesS,
+					closesPath: `coats.${c.coatIndex}.windowClosesS`
+				}
 			);
 		}
 		case 'glove.tested':
 			return after.phase === c.phase
 				? null
-				: wait('Glove cure', c.finishedAt, plan.gloveCure.testS);
+				: wait('Glove cure', 'gloveCure.testS', c.finishedAt, plan.gloveCure.testS);
 		case 'shell.tested':
 			return event.result === 'hard'
-				? wait('Shell cure', c.finishedAt, plan.shellCure.testS)
+				? wait('Shell cure', 'shellCure.testS', c.finishedAt, plan.shellCure.testS)
 				: null;
 		default:
 			return null;
