@@ -1,3 +1,4 @@
+import { newActId } from '../../src/lib/server/act-id';
 import { detailInputs, testInputs, testSheet } from '../fixtures/materials';
 import { expect, testOnOneServer } from './app';
 import { seedShop, signIn, WORKER_PIN } from './seeded-shop';
@@ -51,7 +52,7 @@ test('a plan that was seen opens a job; sent twice it is one job; it can be work
 	const act = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn: true };
 	const posted = await request.post(`/api/jobs/${data.id}/events`, {
 		headers,
-		data: { id: 'first-act-of-it', seq: 2, event: act }
+		data: { id: newActId(), seq: 2, event: act }
 	});
 	expect(posted.status()).toBe(201);
 });

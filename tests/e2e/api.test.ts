@@ -1,13 +1,13 @@
+import { randomUUID } from 'node:crypto';
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { APIRequestContext } from '@playwright/test';
+import { newActId } from '../../src/lib/server/act-id';
 import { expect, test } from './app';
 import { seedShop, SUPERVISOR_PIN, WORKER_PIN, type SeededShop } from './seeded-shop';
 
 const PROBLEM = 'application/problem+json';
 const room = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn: true };
-let count = 0;
-const newId = () => `act-${String((count += 1)).padStart(6, '0')}`;
 
 async function signedIn(request: APIRequestContext, dataDir: string): Promise<SeededShop> {
 	const shop = await seedShop(dataDir);
@@ -60,19 +60,27 @@ test('an act is written once, a late one is told so, a forbidden one is told wha
 }) => {
 	const { jobIds, worker } = await signedIn(request, app.dataDir);
 	const path = `/api/jobs/${jobIds[0]}/events`;
-	const data = { id: newId(), seq: 2, event: room };
+	const data = { id: newActId(), seq: 2, event: room };
 	const first = await request.post(path, { data });
 	expect(first.status()).toBe(201);
 	expect(await first.json()).toMatchObject({ stored: { seq: 2, event: { by: worker.id } } });
 	expect((await request.post(path, { data })).status()).toBe(200);
 
-	const late = await request.post(path, { data: { ...data, id: newId() } });
-	expect([late.status(), await late.json()]).toMatchObject([409, { code: 'conflict', headSeq: 2 }]);
+	const late = await request.post(path, { data: { ...data, id: newActId() } });
+	expect([late.status(), await late.json()]).toMatchObject([
+		409,
+		{
+			code: 'conflict',
+			headSeq: 2,
+			since: [{ seq: 2, id: data.id }],
+			allowed: expect.arrayContaining(['room.read'])
+		}
+	]);
 	const opened = { type: 'mold.opened', boardOff: true, wedgedEvenly: true };
-	const refused = await request.post(path, { data: { id: newId(), seq: 3, event: opened } });
+	const refused = await request.post(path, { data: { id: newActId(), seq: 3, event: opened } });
 	expect([refused.status(), await refused.json()]).toMatchObject([409, { code: 'refused' }]);
 	const forged = { ...room, by: 'somebody-else' };
-	const answer = await request.post(path, { data: { id: newId(), seq: 3, event: forged } });
+	const answer = await request.post(path, { data: { id: newActId(), seq: 3, event: forged } });
 	expect(await answer.json()).toMatchObject({ stored: { event: { by: worker.id } } });
 	const log = await (await request.get(`${path}?after=2`)).json();
 	expect(log).toMatchObject({ headSeq: 3, events: [{ seq: 3 }] });
@@ -83,7 +91,7 @@ test('an act is written once, a late one is told so, a forbidden one is told wha
 test('bad input gets a clear answer and changes nothing', async ({ app, request }) => {
 	const { jobIds } = await signedIn(request, app.dataDir);
 	const path = `/api/jobs/${jobIds[0]}/events`;
-	const at = (event: object) => JSON.stringify({ id: newId(), seq: 2, event });
+	const at = (event: object) => JSON.stringify({ id: newActId(), seq: 2, event });
 	const number = (text: string) => at(room).replace('"temperatureC":22', `"temperatureC":${text}`);
 	const bodies: Array<[string, number, RegExp]> = [
 		['', 400, /not JSON/],
@@ -102,7 +110,9 @@ test('bad input gets a clear answer and changes nothing', async ({ app, request 
 		[at({ type: 'no.such.act' }), 422, /type/],
 		[at({ ...room, at: 'yesterday' }), 422, /at: an instant in UTC/],
 		[JSON.stringify({ id: '../../x', seq: 2, event: room }), 422, /id/],
-		[JSON.stringify({ id: newId(), seq: 1.5, event: room }), 422, /seq/],
+		// A UUID of version 4, which does not sort by time.
+		[JSON.stringify({ id: randomUUID(), seq: 2, event: room }), 422, /version 7/],
+		[JSON.stringify({ id: newActId(), seq: 1.5, event: room }), 422, /seq/],
 		[`${'['.repeat(200_000)}${']'.repeat(200_000)}`, 422, /object/]
 	];
 	for (const [data, status, words] of bodies) {
@@ -120,7 +130,7 @@ test('bad input gets a clear answer and changes nothing', async ({ app, request 
 	});
 	expect(plain.status()).toBe(415);
 	const elsewhere = await request.post('/api/jobs/none-such/events', {
-		data: { id: newId(), seq: 2, event: room }
+		data: { id: newActId(), seq: 2, event: room }
 	});
 	expect(elsewhere.status()).toBe(404);
 	expect((await request.put(path, { data: {} })).status()).toBe(405);
@@ -134,7 +144,7 @@ test('HTML in a text comes back as text', async ({ app, request }) => {
 	const note = '<script>alert(1)</script><img src=x onerror=alert(1)>';
 	const event = { type: 'trouble.reported', trouble: 'spill', note };
 	const path = `/api/jobs/${jobIds[0]}/events`;
-	const answer = await request.post(path, { data: { id: newId(), seq: 2, event } });
+	const answer = await request.post(path, { data: { id: newActId(), seq: 2, event } });
 	expect(await answer.json()).toMatchObject({ stored: { event: { note } } });
 	expect(answer.headers()).toMatchObject({
 		'content-type': 'application/json',
@@ -153,7 +163,7 @@ test('a request that is too large, or from a page elsewhere, is turned away', as
 	expect([large.status(), await large.json()]).toMatchObject([413, { code: 'too-large' }]);
 	const foreign = await request.post(path, {
 		headers: { origin: 'http://elsewhere.example' },
-		data: { id: newId(), seq: 2, event: room }
+		data: { id: newActId(), seq: 2, event: room }
 	});
 	expect([foreign.status(), await foreign.json()]).toMatchObject([403, { code: 'foreign-origin' }]);
 });
@@ -166,7 +176,7 @@ test('only a supervisor with the right PIN signs, and wrong PINs are slowed', as
 	const path = `/api/jobs/${jobIds[0]}/sign`;
 	const word = { decision: 'reject', seq: 2, reason: 'A crack through the board.' };
 	const by = (personId: string, pin: string) =>
-		request.post(path, { data: { ...word, id: newId(), supervisorId: personId, pin } });
+		request.post(path, { data: { ...word, id: newActId(), supervisorId: personId, pin } });
 	expect(await (await by(worker.id, WORKER_PIN)).json()).toMatchObject({ code: 'may-not-sign' });
 	const statuses: number[] = [];
 	for (let n = 0; n < 4; n++) statuses.push((await by(supervisor.id, '0000')).status());
@@ -196,7 +206,7 @@ test('a screen that listens hears of an act within a second', async ({ app, requ
 	await hear('data: {"seq":1}');
 	const startedAt = Date.now();
 	await request.post(`/api/jobs/${jobIds[0]}/events`, {
-		data: { id: newId(), seq: 2, event: room }
+		data: { id: newActId(), seq: 2, event: room }
 	});
 	await hear('data: {"seq":2}');
 	expect(Date.now() - startedAt).toBeLessThan(1000);

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { newActId } from '../../src/lib/server/act-id';
 import { testInputs, testSheet } from '../fixtures/materials';
 import { expect, testOnOneServer } from './app';
 import { seedShop, signIn, SUPERVISOR_PIN, WORKER_PIN } from './seeded-shop';
@@ -85,11 +86,11 @@ const FORMS: Record<string, Record<string, string>> = {
 	'/materials/new?/save': { name: 'Wax', kind: 'wax', 'parts.0.part': 'A', 'kits.0.massG': '100' },
 	'/materials/none?/retire': {},
 	'/jobs/new?/accept&pattern=none': { hash: '0'.repeat(64), startAt: '2026-01-01T00:00:00Z' },
-	'/jobs/JOB/bench?/act': { type: 'room.read', seq: '1', id: 'fuzzed-act', temperatureC: '22' },
+	'/jobs/JOB/bench?/act': { type: 'room.read', seq: '1', id: newActId(), temperatureC: '22' },
 	'/jobs/JOB/sign': {
 		decision: 'sign',
 		seq: '1',
-		id: 'fuzzed-sign',
+		id: newActId(),
 		hold: 'readyToCoat',
 		pin: '1'
 	},
@@ -108,11 +109,11 @@ test(`${RUNS} requests to the API and the forms: no 5xx, and no stack in any ans
 	const BODIES: Array<[string, unknown]> = [
 		['/api/plan', testInputs()],
 		['/api/jobs', { inputs: testInputs(), planHash: '0'.repeat(64) }],
-		['/api/jobs/JOB/events', { id: 'fuzzed-event', seq: 2, event: act }],
+		['/api/jobs/JOB/events', { id: newActId(), seq: 2, event: act }],
 		[
 			'/api/jobs/JOB/events',
 			{
-				id: 'fuzzed-cup',
+				id: newActId(),
 				seq: 2,
 				event: { type: 'cup.weighed', massesG: { A: 1, B: 2 }, lots: { A: 'a', B: 'b' } }
 			}
@@ -120,7 +121,7 @@ test(`${RUNS} requests to the API and the forms: no 5xx, and no stack in any ans
 		[
 			'/api/jobs/JOB/sign',
 			{
-				id: 'fuzzed-word',
+				id: newActId(),
 				seq: 2,
 				supervisorId: supervisor.id,
 				pin: '0000',

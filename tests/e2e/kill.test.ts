@@ -1,5 +1,5 @@
-import { randomUUID } from 'node:crypto';
 import { setTimeout as wait } from 'node:timers/promises';
+import { newActId } from '../../src/lib/server/act-id';
 import { expect, test } from './app';
 import { seedShop, signIn, WORKER_PIN } from './seeded-shop';
 
@@ -45,7 +45,7 @@ async function postUntilGone(url: string, cookie: string, bench: Bench): Promise
 		expect(answer.stored.seq).toBe(bench.seq);
 		bench.acknowledged.push(bench.id);
 		bench.seq += 1;
-		bench.id = randomUUID();
+		bench.id = newActId();
 		bench.hear();
 	}
 	return false;
@@ -74,7 +74,7 @@ test(`killed ${KILLS} times while two benches post, the server loses no acknowle
 	const benches = jobIds.map((jobId): Bench => ({
 		jobId,
 		seq: 2,
-		id: randomUUID(),
+		id: newActId(),
 		acknowledged: [],
 		hear: () => {}
 	}));

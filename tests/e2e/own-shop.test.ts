@@ -1,3 +1,4 @@
+import { newActId } from '../../src/lib/server/act-id';
 import { addPerson } from '../../src/lib/server/people.repository';
 import { openStore } from '../../src/lib/server/store';
 import { expect, test } from './app';
@@ -78,7 +79,7 @@ test('an apprentice cannot sign, and nobody signs their own work', async ({ app,
 	const sign = (supervisorId: string, pin: string) =>
 		page.request.post(`/api/jobs/${jobId}/sign`, {
 			data: {
-				id: `past-the-screen-${pin}`,
+				id: newActId(),
 				seq: headSeq + 1,
 				supervisorId,
 				pin,

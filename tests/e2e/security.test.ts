@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { request as plainRequest } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { newActId } from '../../src/lib/server/act-id';
 import { expect, test } from './app';
 import { seedShop, signIn, SUPERVISOR_PIN, WORKER_PIN } from './seeded-shop';
 import { freePort, ServerProcess } from './server-process';
@@ -117,7 +118,7 @@ test('the log names each request by its id, and holds no PIN, cookie or query', 
 			headers: { cookie, 'content-type': 'application/json' },
 			body: JSON.stringify({
 				decision: 'sign',
-				id: 'a-signature',
+				id: newActId(),
 				seq: 2,
 				supervisorId: supervisor.id,
 				pin: '975310',

@@ -5,6 +5,7 @@ import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { newActId } from '../../src/lib/server/act-id';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { planHash } from '../../src/lib/core/plan/plan-hash';
 import { handle, init } from '../../src/hooks.server';
@@ -162,8 +163,8 @@ test('what each operation can answer beside that', async () => {
 	const titleOf = (number: number) => `${inputs.pattern.name}, mold ${number}`;
 	const hash = planHash(makePlan(inputs));
 	const room = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn: true };
-	const act = { id: 'act-000001', seq: 2, event: room };
-	const word = { decision: 'abandon', id: 'word-00001', seq: 3, reason: 'Cracked.' };
+	const act = { id: newActId(), seq: 2, event: room };
+	const word = { decision: 'abandon', id: newActId(), seq: 3, reason: 'Cracked.' };
 	const cases: Array<[string, number, Asked]> = [
 		['GET /api/session', 200, {}],
 		['DELETE /api/session', 204, { token: 'nobodys' }],
@@ -185,7 +186,7 @@ test('what each operation can answer beside that', async () => {
 		['GET /api/jobs/{id}/events', 422, { query: '?after=-1' }],
 		['POST /api/jobs/{id}/events', 201, { body: act }],
 		['POST /api/jobs/{id}/events', 200, { body: act }],
-		['POST /api/jobs/{id}/events', 409, { body: { ...act, id: 'act-000002' } }],
+		['POST /api/jobs/{id}/events', 409, { body: { ...act, id: newActId() } }],
 		['POST /api/jobs/{id}/events', 404, { body: act, params: nowhere }],
 		['GET /api/jobs/{id}/live', 200, {}],
 		['GET /api/jobs/{id}/live', 404, { params: nowhere }],

@@ -56,7 +56,11 @@ test('an act typed anew under the same id does not pass for the one that was wri
 	await appendEvent(db, first);
 	const humidityPct = 61;
 	const anew = { ...first, event: { ...first.event, humidityPct } as typeof first.event };
-	expect(await appendEvent(db, anew)).toEqual({ status: 'conflict', headSeq: 2 });
+	expect(await appendEvent(db, anew)).toMatchObject({
+		status: 'conflict',
+		headSeq: 2,
+		since: [{ seq: 2, event: first.event }]
+	});
 	const later = { ...first, event: { ...first.event, at: first.recordedAt } };
 	expect(await appendEvent(db, later)).toMatchObject({ status: 'duplicate' });
 });
@@ -95,12 +99,21 @@ test('of two acts for the same place one wins, and the other is told where the j
 		appendEvent(db, { ...first, id: 'another-bench' })
 	]);
 	expect(answers.map((a) => a.status)).toEqual(['appended', 'conflict']);
-	expect(answers[1]).toEqual({ status: 'conflict', headSeq: 2 });
+	expect(answers[1]).toMatchObject({
+		status: 'conflict',
+		headSeq: 2,
+		since: [{ seq: 2, id: first.id, event: first.event }],
+		allowed: expect.arrayContaining(['room.read'])
+	});
 });
 
 test('an act that comes before its turn is a conflict, and nothing is written', async () => {
 	const { db, second } = await openedJob();
-	expect(await appendEvent(db, second)).toEqual({ status: 'conflict', headSeq: 1 });
+	expect(await appendEvent(db, second)).toMatchObject({
+		status: 'conflict',
+		headSeq: 1,
+		since: []
+	});
 	expect(await readEvents(db, second.jobId)).toHaveLength(1);
 });
 

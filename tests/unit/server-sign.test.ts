@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
 import { contextOf } from '../../src/lib/core/process/job';
+import { newActId } from '../../src/lib/server/act-id';
 import { postAct } from '../../src/lib/server/act';
 import { appendAnswer } from '../../src/lib/server/append-answer';
 import { gateOf } from '../../src/lib/server/gate';
@@ -33,7 +34,7 @@ async function shop() {
 const abandon = (seq: number, personId: string, pin: string): Signature =>
 	signatureSchema.parse({
 		decision: 'abandon',
-		id: `abandon-${personId}`,
+		id: newActId(),
 		seq,
 		personId,
 		pin,
@@ -99,7 +100,7 @@ test('a PIN that somebody else gave signs nothing, until its owner has chosen th
 			address,
 			signature: signatureSchema.parse({
 				decision: 'sign',
-				id: `sign-${pin}`,
+				id: newActId(),
 				seq: job.headSeq + 1,
 				supervisorId: dee.id,
 				pin,

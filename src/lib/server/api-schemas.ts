@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { planInputsSchema } from '$lib/core/plan/inputs';
+import { actIdSchema } from './act-id';
 import { pinSchema } from './pin-hash';
 
 const id = z.string().regex(/^[\w-]{8,60}$/, '8 to 60 letters, digits, "_" or "-"; a UUID will do');
@@ -25,7 +26,7 @@ export const newJobSchema = z.strictObject({
 });
 
 export const newEventSchema = z.strictObject({
-	id: id.describe('Chosen by the sender; sent twice, it is one act'),
+	id: actIdSchema.describe('A UUID of version 7, made by the sender; sent twice, it is one act'),
 	seq: z.number().int().min(2).max(1_000_000).describe('Last number seen in the log, plus one'),
 	event: z
 		.looseObject({ type: z.string().max(60) })

@@ -14,8 +14,10 @@ export function appendAnswer(result: SignResult): Response {
 			return problemResponse({
 				status: 409,
 				code: 'conflict',
-				detail: `Somebody else was faster: the job stands at number ${result.headSeq}. Read its log, look again, then send with the next number.`,
-				headSeq: result.headSeq
+				detail: `Somebody else was faster: the job stands at number ${result.headSeq}. Look at what was entered since, then send with the next number, or let it be.`,
+				headSeq: result.headSeq,
+				since: result.since,
+				allowed: result.allowed
 			});
 		case 'refused':
 			if (result.field !== undefined) {

@@ -2,6 +2,7 @@ import { canonicalJson } from '$lib/core/log/canonical';
 import { sealEvent } from '$lib/core/log/chain';
 import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/process/events';
 import { advance } from '$lib/core/process/job';
+import { allowedTypes } from '$lib/core/process/refusal';
 import { missingPhoto, unfitPerson } from './append-rights';
 import type { Db } from './database';
 import { exclusively, isTaken } from './dialect';
@@ -27,7 +28,8 @@ export interface Append {
 export type AppendResult =
 	| { status: 'appended'; stored: StoredEvent }
 	| { status: 'duplicate'; stored: StoredEvent }
-	| { status: 'conflict'; headSeq: number }
+	/** `since`: what was appended in its place and after; `allowed`: what the job would take now. */
+	| { status: 'conflict'; headSeq: number; since: StoredEvent[]; allowed: EventType[] }
 	/** `field`: the one place of the act that cannot be taken, when it is one. */
 	| { status: 'refused'; reason: string; allowed: string[]; field?: string }
 	| { status: 'no job' };
@@ -41,6 +43,8 @@ export const SIGNED_TYPES: readonly EventType[] = [
 	'job.abandoned'
 ];
 
+/** Whoever was away for longer reads the log from its own number on. */
+const MOST_TOLD = 100;
 /** How far a bench's clock may run ahead of the server's. */
 const LARGEST_LEAD_S = 30;
 
@@ -93,7 +97,7 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 	}
 	const twin = await twinOf(trx, job, append);
 	if (twin) return { result: twin };
-	if (seq !== job.headSeq + 1) return { result: { status: 'conflict', headSeq: job.headSeq } };
+	if (seq !== job.headSeq + 1) return { result: conflictWith(job, seq) };
 
 	const objection = objectionTo(append, job) ?? (await unfitPerson(trx, event, job.state));
 	if (objection) return { result: refused(objection) };
@@ -115,6 +119,12 @@ async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> 
 	return { result: { status: 'appended', stored }, job: grown };
 }
 
+function conflictWith(job: JobFile, seq: number): AppendResult {
+	const { headSeq, log, state } = job;
+	const since = log.slice(seq - 1).slice(0, MOST_TOLD);
+	return { status: 'conflict', headSeq, since, allowed: allowedTypes(state) };
+}
+
 /** What to answer when the id was used before. */
 async function twinOf(
 	trx: Db,
@@ -126,7 +136,7 @@ async function twinOf(
 		if (isSameAct(stored.event, event)) return { status: 'duplicate', stored };
 		// Typed anew after an answer that was lost: whoever sent it must see what stands already.
 		return seq === stored.seq
-			? { status: 'conflict', headSeq: job.headSeq }
+			? conflictWith(job, seq)
 			: refused(`The id ${id} belongs to another act of this job. Send this one under a new id.`);
 	}
 	const other = await trx.selectFrom('event').select('id').where('id', '=', id).executeTakeFirst();

@@ -84,7 +84,7 @@ const noJob = { 404: 'No such job' };
 const judged = {
 	...noJob,
 	...body,
-	409: 'code "conflict": another act came first, see headSeq; code "refused": the process does not take it now, see allowed'
+	409: 'code "conflict": another act came first, see headSeq, since (the first 100 events from the number wanted on) and allowed; code "refused": the process does not take it now, see allowed'
 };
 
 /** Every route of the API. A test compares this list with the routes that exist. */

@@ -38,6 +38,7 @@ const problem = {
 		},
 		allowed: { type: 'array', items: { type: 'string' } },
 		headSeq: { type: 'integer' },
+		since: { type: 'array', items: { type: 'object' } },
 		waitS: { type: 'number' },
 		requestId: { type: 'string' }
 	}

@@ -15,6 +15,8 @@ export interface Problem {
 	allowed?: string[];
 	/** Number of the last event in the job's log. */
 	headSeq?: number;
+	/** Events that came first. */
+	since?: readonly object[];
 	/** Seconds to wait before trying again. */
 	waitS?: number;
 	requestId?: string;

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { PHASE_IDS } from '$lib/core/content/vocabulary';
 import { HOLD_IDS } from '$lib/core/process/events';
 import { postAct } from './act';
+import { actIdSchema } from './act-id';
 import type { AppendResult } from './append';
 import { now } from './clock';
 import type { Db } from './database';
@@ -11,7 +12,7 @@ import { pinSchema } from './pin-hash';
 
 const id = z.string().min(1).max(60);
 const words = z.string().trim().min(1).max(2000);
-const sealed = { id, seq: z.number().int().min(2), pin: pinSchema };
+const sealed = { id: actIdSchema, seq: z.number().int().min(2), pin: pinSchema };
 const who = { ...sealed, supervisorId: id };
 
 /**

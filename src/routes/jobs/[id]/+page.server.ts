@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import { error, redirect } from '@sveltejs/kit';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { contextOf } from '$lib/core/process/job';
@@ -8,6 +7,7 @@ import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { jobSummary } from '$lib/core/process/summary';
 import { withCustomary } from '$lib/core/process/typed-units';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
+import { newActId } from '$lib/server/act-id';
 import { abandonFromForm } from '$lib/server/abandon-form';
 import { mayAbandon } from '$lib/server/append-rights';
 import { now } from '$lib/server/clock';
@@ -38,7 +38,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 			person !== null &&
 			mayAbandon(person, c.worker) &&
 			allowedTypes(state).includes('job.abandoned'),
-		actId: randomUUID(),
+		actId: newActId(),
 		entries: log
 			.map(({ id, seq, event, recordedAt }) => ({
 				seq,

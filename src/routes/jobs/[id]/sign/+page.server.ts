@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import { error, redirect } from '@sveltejs/kit';
 import { asBuilt } from '$lib/core/process/as-built';
 import { openDeviations, waitedFor } from '$lib/core/process/changes/deviations';
@@ -12,6 +11,7 @@ import { unfitToSign } from '$lib/core/process/unfit-to-sign';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { plannedFigures } from '$lib/screen/record/planned-figures';
+import { newActId } from '$lib/server/act-id';
 import { now } from '$lib/server/clock';
 import { steps } from '$lib/server/content';
 import type { StoredEvent } from '$lib/server/event-rows';
@@ -35,7 +35,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		jobId: params.id,
 		title: state.title,
 		seq: headSeq,
-		actId: randomUUID(),
+		actId: newActId(),
 		now: now(),
 		zone: shop?.zone ?? 'UTC',
 		names: await namesById(db),
