@@ -54,7 +54,8 @@ describe('times through the night and across the room', () => {
 		expect(other?.windowClosesS).toBeLessThan(first?.windowClosesS ?? 0);
 		const figure = uneven.figures['coats.0.tackTestS'];
 		expect(figure?.low).toBeLessThan(first?.tackTestS ?? 0);
-		expect(figure?.high).toBe(other?.tackTestS);
+		// The rule of ten kelvin has a range of its own, so a cold corner may take longer yet.
+		expect(figure?.high).toBeGreaterThanOrEqual(other?.tackTestS ?? Infinity);
 	});
 });
 
@@ -206,7 +207,13 @@ describe('cups, forces, choice', () => {
 	test('plaster and water sum to the slurry, and a sheet with another density is doubted', () => {
 		const { plaster, pour } = makePlan(base);
 		const slurryG = (plaster?.plasterG ?? 0) + (plaster?.waterG ?? 0);
-		expect(slurryG).toBeCloseTo(pour.volumeMl * (plaster?.slurryGPerMl ?? 0), 6);
+		// The recipe and the first pour are one amount, as the scale shows it.
+		expect(slurryG).toBeCloseTo(pour.massG, 9);
+		for (const massG of [plaster?.plasterG, plaster?.waterG]) {
+			expect(pour.parts.map((part) => part.massG)).toContain(massG);
+		}
+		// A sheet's density within 5 % of what powder and water give is not doubted.
+		expect(slurryG / (pour.volumeMl * (plaster?.slurryGPerMl ?? 0))).toBeCloseTo(1, 1);
 		const casting = { ...testSheet('casting-plaster'), mixedDensityGPerMl: 1.9 };
 		expect(codes(testInputs({ materials: { ...base.materials, casting } }))).toContain(
 			'plaster-density'

@@ -5,6 +5,7 @@ import {
 	plasterMixLaw,
 	waterRatioFromConsistency
 } from '../laws/plaster';
+import { readableSplitLaw } from '../laws/readable-split';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Plan } from './plan';
 import { computed, fromSheet, inherited, traced, warn, type Draft } from './trace';
@@ -59,6 +60,23 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 				)
 			});
 		};
+		/** The recipe is what is weighed for the first pour: one amount, wherever it is read. */
+		const weighed = (key: 'plasterG' | 'waterG', label: string, part: string): number => {
+			const i = pour.parts.findIndex((each) => each.part === part);
+			const massG = pour.parts[i]?.massG ?? 0;
+			const inputs = [
+				computed('m', `${part}, first pour`, massG, 'g', `pour.parts.${i}.massG`),
+				ratioInput
+			];
+			return traced(draft, `plaster.${key}`, {
+				label,
+				value: massG,
+				unit: 'g',
+				law: readableSplitLaw,
+				inputs,
+				...inherited(draft, inputs, (ofPart = 0) => ofPart)
+			});
+		};
 		return {
 			waterRatio,
 			consistencyMlPer100G: traced(draft, 'plaster.consistencyMlPer100G', {
@@ -68,8 +86,8 @@ export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection
 				law: plasterConsistencyLaw,
 				inputs: [ratioInput]
 			}),
-			plasterG: number('plasterG', 'Plaster powder', mix.plasterG, 'g'),
-			waterG: number('waterG', 'Water', mix.waterG, 'g'),
+			plasterG: weighed('plasterG', 'Plaster powder', casting.parts[1 - water]?.part ?? ''),
+			waterG: weighed('waterG', 'Water', casting.parts[water]?.part ?? ''),
 			slurryGPerMl: number('slurryGPerMl', 'Density of the slurry', mix.slurryGPerMl, 'g/mL'),
 			yieldMlPerKg: number(
 				'yieldMlPerKg',
