@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createJob, listJobs } from '../../src/lib/server/jobs.repository';
+import { createJob, listJobs, NotOpened } from '../../src/lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '../../src/lib/server/mold-titles';
 import { handPlan } from '../fixtures/plan';
 import { AT, CREW } from '../fixtures/server-store';
@@ -45,4 +45,25 @@ test('the name of a running mold is refused however it is spaced, but not to tha
 	expect(await titleRefusal(db, ' cap,  Mold 1')).toContain('accepted: a name');
 	expect(await titleRefusal(db, 'Cap, mold 1', 'job-00001')).toBeNull();
 	expect(await titleRefusal(db, 'Cap, mold 2')).toBeNull();
+});
+
+test('of two molds opened at once under one name, one is opened and the other is told why', async () => {
+	const db = await testStore();
+	const open = (id: string) =>
+		createJob(db, {
+			...opening,
+			id,
+			title: 'Cap, mold 1',
+			refused: (trx) => titleRefusal(trx, 'Cap, mold 1', id)
+		});
+	const answers = await Promise.allSettled(['job-00001', 'job-00002', 'job-00003'].map(open));
+	const refused = answers.flatMap((answer): unknown[] =>
+		answer.status === 'rejected' ? [answer.reason] : []
+	);
+	expect(refused).toHaveLength(2);
+	for (const reason of refused) expect(reason).toBeInstanceOf(NotOpened);
+	expect(await listJobs(db)).toHaveLength(1);
+	// Asked twice for the same mold, it is the one that is there.
+	const [line] = await listJobs(db);
+	expect(await open(line?.id ?? '')).toBe(line?.id);
 });

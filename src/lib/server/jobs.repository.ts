@@ -22,7 +22,12 @@ export interface NewJob {
 	at: string;
 	/** Hash by slug of every text in force. */
 	content: Record<string, string>;
+	/** Why it cannot be opened, judged while nobody else opens one; null or left out when it can. */
+	refused?: (trx: Db) => Promise<string | null>;
 }
+
+/** A job that was not opened, with the reason as a sentence for whoever asked. */
+export class NotOpened extends Error {}
 
 /** One line of the board. `state` is null, and `damage` says why, when the record is damaged. */
 export interface JobLine {
@@ -39,11 +44,11 @@ export interface JobLine {
  * Freezes a plan as a job: plan, hash and first event in one transaction.
  *
  * @returns its id; the one already there when `id` is that of a job with the same plan
- * @throws RangeError when `id` is taken by a job with another plan; ZodError when the plan breaks its schema
+ * @throws NotOpened with the words of `refused`; RangeError when `id` is taken by a job with another plan; ZodError when the plan breaks its schema
  */
 export async function createJob(
 	db: Db,
-	{ id = randomUUID(), plan, title = plan.title, by, at, content }: NewJob
+	{ id = randomUUID(), plan, title = plan.title, by, at, content, refused }: NewJob
 ): Promise<string> {
 	const text = canonicalJson(planSchema.parse(plan));
 	const planHash = sha256Hex(text);
@@ -64,7 +69,7 @@ export async function createJob(
 		},
 		prevHash: GENESIS
 	});
-	const isNew = await exclusively(db, `job ${id}`, async (trx) => {
+	const isNew = await exclusively(db, 'opening a job', async (trx) => {
 		const same = await trx
 			.selectFrom('job')
 			.select('plan_hash')
@@ -74,6 +79,8 @@ export async function createJob(
 			throw new RangeError(`job ${id} exists with another plan; accepted: an unused id`);
 		}
 		if (same) return false;
+		const reason = await refused?.(trx);
+		if (reason) throw new NotOpened(reason);
 		await trx
 			.insertInto('job')
 			.values({ id, plan: text, plan_hash: planHash, opened_at: at })

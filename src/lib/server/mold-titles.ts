@@ -1,5 +1,6 @@
 import type { Db } from './database';
-import { listJobs, type JobLine } from './jobs.repository';
+import { isDamaged } from './job-file';
+import { findJob, listJobs, type JobLine } from './jobs.repository';
 
 const LONGEST = 120;
 /** What may stand before the number of a mold: "Cap, mold 2", "Cap, mold 2: glove mold". */
@@ -20,17 +21,38 @@ function numberOf({ title, plan }: JobLine, patternName: string): number {
 	return plan?.inputs.pattern.name === patternName ? 1 : 0;
 }
 
-/** Why a mold cannot be called this, or null when it can: a running mold has the name already. */
+/**
+ * Why a mold cannot be called this, or null when it can: a running mold has the name already. Asked inside
+ * the transaction that opens it, the answer still holds when it is written.
+ */
 export async function titleRefusal(db: Db, title: string, jobId?: string): Promise<string | null> {
-	const same = (await listJobs(db)).some(
-		(line) =>
-			line.id !== jobId &&
-			line.state?.snapshot.status === 'active' &&
-			plain(line.title) === plain(title)
-	);
-	return same
-		? `A running mold is called “${title}” already; accepted: a name that no running mold has.`
-		: null;
+	for (const id of await openedAs(db, title)) {
+		const job = id === jobId ? null : await findJob(db, id);
+		if (job && !isDamaged(job) && job.state.snapshot.status === 'active') {
+			return `A running mold is called “${title}” already; accepted: a name that no running mold has.`;
+		}
+	}
+	return null;
+}
+
+/** Jobs that were opened under a title, by their first entries: cheap enough to ask inside a transaction. */
+async function openedAs(db: Db, title: string): Promise<string[]> {
+	const first = await db
+		.selectFrom('event')
+		.select(['job_id', 'event'])
+		.where('seq', '=', 1)
+		.execute();
+	return first.filter(({ event }) => titleIn(event) === plain(title)).map(({ job_id }) => job_id);
+}
+
+/** The title in a first entry as it is stored; null in a damaged one, which is no name anybody can read. */
+function titleIn(event: string): string | null {
+	try {
+		const { title } = JSON.parse(event) as { title?: unknown };
+		return typeof title === 'string' ? plain(title) : null;
+	} catch {
+		return null;
+	}
 }
 
 const plain = (title: string) => title.trim().replace(/\s+/g, ' ').toLowerCase();

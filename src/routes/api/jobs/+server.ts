@@ -6,7 +6,7 @@ import { api, personOf, readJson } from '$lib/server/api';
 import { newJobSchema } from '$lib/server/api-schemas';
 import { now } from '$lib/server/clock';
 import { contentHashes } from '$lib/server/content-hashes';
-import { createJob, listJobs } from '$lib/server/jobs.repository';
+import { createJob, listJobs, NotOpened } from '$lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
 import { ApiProblem } from '$lib/server/problem';
 import { acceptablePlan } from '$lib/server/plan-or-problem';
@@ -37,16 +37,18 @@ export const POST = api(async ({ locals, request }) => {
 	const { id: wanted, inputs, planHash: seen } = asked;
 	const plan = acceptablePlan(inputs, seen);
 	const title = asked.title ?? (await nextMoldTitle(locals.db, inputs.pattern.name));
-	const refusal = await titleRefusal(locals.db, title, wanted);
-	if (refusal) throw new ApiProblem({ status: 409, code: 'title-taken', detail: refusal });
 	const id = await createJob(locals.db, {
 		...(wanted ? { id: wanted } : {}),
 		plan,
 		title,
 		by: personOf(locals).id,
 		at: now(),
-		content: contentHashes()
+		content: contentHashes(),
+		refused: (trx) => titleRefusal(trx, title, wanted)
 	}).catch((error: unknown) => {
+		if (error instanceof NotOpened) {
+			throw new ApiProblem({ status: 409, code: 'title-taken', detail: error.message });
+		}
 		if (!(error instanceof RangeError)) throw error;
 		const detail = `${error.message.charAt(0).toUpperCase()}${error.message.slice(1)}.`;
 		throw new ApiProblem({ status: 409, code: 'id-taken', detail });

@@ -7,7 +7,7 @@ import { mayEdit } from '$lib/screen/form/may-edit';
 import { now } from '$lib/server/clock';
 import { briefings } from '$lib/server/content';
 import { contentHashes } from '$lib/server/content-hashes';
-import { createJob } from '$lib/server/jobs.repository';
+import { createJob, NotOpened } from '$lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
 import { getPattern, listPatterns } from '$lib/server/patterns.repository';
 import { acceptablePlan, planOrProblem } from '$lib/server/plan-or-problem';
@@ -74,13 +74,15 @@ export const actions: Actions = {
 		const titleError =
 			title.length > MOST_LETTERS
 				? `${title.length} characters are too many; accepted: up to ${MOST_LETTERS}.`
-				: await titleRefusal(db, title, jobId);
+				: null;
 		if (titleError) return fail(409, { title, titleError });
 		try {
 			const plan = acceptablePlan(read.inputs, hash);
 			const content = contentHashes();
-			await createJob(db, { id: jobId, plan, title, by: person.id, at: now(), content });
+			const refused = (trx: typeof db) => titleRefusal(trx, title, jobId);
+			await createJob(db, { id: jobId, plan, title, by: person.id, at: now(), content, refused });
 		} catch (problem) {
+			if (problem instanceof NotOpened) return fail(409, { title, titleError: problem.message });
 			if (problem instanceof ApiProblem) {
 				return fail(problem.problem.status, { refusal: problem.problem.detail });
 			}
