@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { benchAlone } from './bench-alone.mjs';
 
 // Inside the project, so that what stays outside the bundle is found in its node_modules.
 const outDir = mkdtempSync(join('node_modules', '.bench-'));
@@ -16,7 +17,11 @@ try {
 			ssr: true,
 			outDir,
 			rollupOptions: {
-				input: { plan: 'tests/bench/plan.bench.ts', mesh: 'tests/bench/mesh.bench.ts' },
+				input: {
+					plan: 'tests/bench/plan.bench.ts',
+					mesh: 'tests/bench/mesh.bench.ts',
+					alone: 'tests/bench/mesh-alone.bench.ts'
+				},
 				output: { entryFileNames: '[name].mjs' }
 			}
 		}
@@ -25,6 +30,7 @@ try {
 	console.log(benchPlan().join('\n'));
 	const { benchMesh } = await import(pathToFileURL(join(outDir, 'mesh.mjs')).href);
 	console.log(`\n${benchMesh().join('\n')}`);
+	console.log(`\n${(await benchAlone(join(outDir, 'alone.mjs'))).join('\n')}`);
 } finally {
 	rmSync(outDir, { recursive: true, force: true });
 }

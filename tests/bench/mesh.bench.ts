@@ -2,28 +2,14 @@ import { STLLoader } from 'three/examples/jsm/loaders/STLLoader.js';
 import { bridgingOf } from '../../src/lib/core/mesh/bridging';
 import { layerVolumes } from '../../src/lib/core/mesh/coat-volumes';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
-import type { Mesh } from '../../src/lib/core/mesh/mesh';
 import { readMesh } from '../../src/lib/core/mesh/read-mesh';
 import { binaryStlMeasures } from '../../src/lib/core/mesh/stl-measures';
-import { heightBlock } from '../../src/lib/core/mesh/demo/height-block';
 import { SurfaceDistance } from '../../src/lib/core/mesh/surface-distance';
 import { stlBinary } from '../fixtures/mesh-files';
 import { measureMs, medianOf } from './measure';
+import { LAYERS_MM, wavyBlock } from './wavy-block';
 
 const RUNS = 5;
-/** Six coats and a shell, mm. */
-const LAYERS = [0.8, 1, 1, 1.2, 1.5, 1.5, 10];
-
-/** A wavy block of about 4 n² triangles, 300 mm long. */
-function wavyBlock(n: number): Mesh {
-	return heightBlock({
-		lengthMm: 300,
-		widthMm: 200,
-		cells: [n, n],
-		heightMm: (x, y) => 60 + 12 * Math.sin(x / 14) * Math.cos(y / 11) + 2 * Math.sin(x / 2.5)
-	});
-}
-
 /** What a loop over another loader's geometry does for the same answer. */
 function loaderThenLoop(buffer: ArrayBuffer): number {
 	const at = new STLLoader().parse(buffer).getAttribute('position').array;
@@ -88,7 +74,7 @@ export function benchMesh(): string[] {
 	let surface = new SurfaceDistance(pattern);
 	const treeMs = measureMs(() => (surface = new SurfaceDistance(pattern)));
 	let within = false;
-	const layersMs = measureMs(() => (within = layerVolumes(pattern, LAYERS, surface).isWithin));
+	const layersMs = measureMs(() => (within = layerVolumes(pattern, LAYERS_MM, surface).isWithin));
 	let places = 0;
 	const bridgingMs = measureMs(
 		() => (places = bridgingOf(pattern, { reachMm: 1 }, surface).places.length)
