@@ -1,32 +1,12 @@
 // `npm start`: installs, builds and serves, each only when needed. Needs Node and npm, nothing else.
 import process from 'node:process';
-import { installIfNeeded, newestChangeMs, run } from './run.mjs';
-
-const SOURCES = [
-	'src',
-	'content',
-	'static',
-	'scripts/content-plugin.ts',
-	'svelte.config.js',
-	'vite.config.ts',
-	'package-lock.json'
-];
+import { buildIfNeeded } from './build-if-needed.mjs';
+import { installIfNeeded, run } from './run.mjs';
 
 const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
 if (major < 20 || (major === 20 && minor < 19)) {
 	console.error(`Node ${process.versions.node} is too old; accepted: Node 20.19 or later.`);
 	process.exit(1);
-}
-
-async function buildIfNeeded() {
-	const built = newestChangeMs('build/handler.js');
-	if (built > 0 && built >= newestChangeMs(...SOURCES)) return;
-	console.log('Building the app …');
-	const { code } = await run('npm', ['run', '--silent', 'build']);
-	if (code !== 0) {
-		console.error('The build failed; the reason stands above.');
-		process.exit(1);
-	}
 }
 
 /**

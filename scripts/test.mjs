@@ -46,8 +46,11 @@ function vitest(name, ...reporters) {
 	};
 }
 
-function script(name) {
-	return { name, go: async () => (await run('npm', ['run', '--silent', name])).code === 0 };
+function script(name, ...args) {
+	return {
+		name,
+		go: async () => (await run('npm', ['run', '--silent', name, '--', ...args])).code === 0
+	};
 }
 
 const e2e = {
@@ -75,6 +78,7 @@ const steps = [
 	vitest('unit', '--reporter=default'),
 	vitest('outside'),
 	script('build'),
+	script('torture', '--short'),
 	e2e
 ];
 

@@ -2,7 +2,8 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test as base } from '@playwright/test';
-import { freePort, ServerProcess } from './server-process';
+import { freePort } from '../fixtures/free-port';
+import { ServerProcess } from './server-process';
 
 export { expect } from '@playwright/test';
 

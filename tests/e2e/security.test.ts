@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { newActId } from '../../src/lib/server/act-id';
 import { expect, test } from './app';
 import { seedShop, signIn, SUPERVISOR_PIN, WORKER_PIN } from './seeded-shop';
-import { freePort, ServerProcess } from './server-process';
+import { freePort } from '../fixtures/free-port';
+import { ServerProcess } from './server-process';
 
 /** A server of its own with its own environment, for as long as `use` takes. */
 async function withServer(

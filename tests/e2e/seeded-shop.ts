@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Shop } from '../../src/lib/core/plan/shop';
+import type { Db } from '../../src/lib/server/database';
 import { createJob } from '../../src/lib/server/jobs.repository';
 import { addPerson, type Person } from '../../src/lib/server/people.repository';
 import { createShop } from '../../src/lib/server/setup';
@@ -22,6 +23,16 @@ export async function seedShop(
 	{ jobs = 1, at = new Date().toISOString() }: { jobs?: number; at?: string } = {}
 ): Promise<SeededShop> {
 	const db = await openStore(dataDir);
+	const seeded = await fillShop(db, { jobs, at });
+	await db.destroy();
+	return seeded;
+}
+
+/** Puts the same into an open store that has no shop yet. */
+export async function fillShop(
+	db: Db,
+	{ jobs = 1, at = new Date().toISOString() }: { jobs?: number; at?: string } = {}
+): Promise<SeededShop> {
 	const shop: Shop = testInputs().shop;
 	const pin = SUPERVISOR_PIN;
 	const supervisor = await createShop(db, { shop, supervisor: { name: 'Ada Quill', pin }, at });
@@ -32,7 +43,6 @@ export async function seedShop(
 		const id = randomUUID();
 		jobIds.push(await createJob(db, { id, plan: handPlan(), by: supervisor.id, at, content: {} }));
 	}
-	await db.destroy();
 	return { supervisor, worker, jobIds };
 }
 

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { openStore } from '../../src/lib/server/store';
 import { expect, test } from './app';
 import { seedShop, signIn, WORKER_PIN } from './seeded-shop';
-import { freePort } from './server-process';
+import { freePort } from '../fixtures/free-port';
 
 const script = fileURLToPath(new URL('../../scripts/serve.mjs', import.meta.url));
 

@@ -1,6 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
-import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 
 const script = fileURLToPath(new URL('../../scripts/serve.mjs', import.meta.url));
@@ -34,6 +33,7 @@ export class ServerProcess {
 				...process.env,
 				// A test sends more in a second than a bench in an hour.
 				GLOVEWRIGHT_RATE_FACTOR: '1000',
+				GLOVEWRIGHT_BACKUPS: 'off',
 				PORT: String(port),
 				HOST: 'localhost',
 				GLOVEWRIGHT_DATA: dataDir,
@@ -65,15 +65,4 @@ export class ServerProcess {
 		child.kill(signal);
 		await once(child, 'exit');
 	}
-}
-
-/** A port nobody uses at this moment. */
-export async function freePort(): Promise<number> {
-	const probe = createServer().listen(0, 'localhost');
-	await once(probe, 'listening');
-	const address = probe.address();
-	probe.close();
-	await once(probe, 'close');
-	if (address === null || typeof address === 'string') throw new Error('no port was given');
-	return address.port;
 }
