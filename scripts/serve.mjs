@@ -2,6 +2,7 @@
 import { createServer } from 'node:http';
 import { networkInterfaces } from 'node:os';
 import process from 'node:process';
+import { fileURLToPath } from 'node:url';
 import { SECURITY_HEADERS, trustedHeaders } from './security-headers.mjs';
 
 const port = Number(process.env.PORT ?? 4310);
@@ -10,6 +11,8 @@ const host = process.env.HOST ?? '0.0.0.0';
 // The framework's server assumes https unless a header says otherwise; a shop's network has none.
 process.env.PROTOCOL_HEADER ??= 'x-forwarded-proto';
 process.env.BODY_SIZE_LIMIT ??= '8M';
+// What the app starts for a backup, beside itself.
+process.env.GLOVEWRIGHT_TOOL ??= fileURLToPath(new URL('tool.mjs', import.meta.url));
 
 /** One sentence for the person who started it, and out. */
 function stop(sentence) {

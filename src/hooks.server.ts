@@ -11,6 +11,7 @@ import type { Db } from '$lib/server/database';
 import { decodedPath, gateOf } from '$lib/server/gate';
 import { DamagedRecord } from '$lib/server/job-file';
 import { guardForm } from '$lib/server/form-guard';
+import { scheduleBackups } from '$lib/server/keep/schedule';
 import { closeLive } from '$lib/server/live';
 import { followServers } from '$lib/server/live-servers';
 import { log } from '$lib/server/log';
@@ -44,8 +45,10 @@ export const init: ServerInit = async () => {
 	warmJobs(db, warming.signal).catch((error: unknown) =>
 		log.error({ err: error }, 'reading jobs ahead')
 	);
+	const endBackups = scheduleBackups(db);
 	process.once('glovewright:stopped', (ended: () => void) => {
 		warming.abort();
+		endBackups();
 		Promise.all([unfollow(), db.destroy()])
 			.catch((error: unknown) => log.error({ err: error }, 'closing the store'))
 			.finally(ended);
