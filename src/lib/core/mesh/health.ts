@@ -1,6 +1,6 @@
-import { bvhOf, type Bvh } from './bvh';
+import { bvhOf } from './bvh';
 import { edgesOf, headOf, tailOf, type Edges } from './edges';
-import { vertexAt, type Mesh, type Vec3 } from './mesh';
+import { triangleCount, vertexAt, type Mesh, type Vec3 } from './mesh';
 import { selfCrossings } from './self-crossings';
 import { shellsOf, type MeshShell } from './shells';
 import { areaNormals } from './triangle-normals';
@@ -47,11 +47,17 @@ const MOST_SHOWN = 1000;
 /** A triangle is a sliver when its height is less than this part of its longest side. A choice. */
 const SLIVER = 1e-3;
 
+/** Beyond this nobody waits for the search for crossings; `isComplete` says so. A choice. */
+const MOST_SEARCHED = 1_000_000;
+
 /** What is wrong with a mesh, named and with places; nothing is changed. */
-export function healthOf(mesh: Mesh, bvh: Bvh = bvhOf(mesh)): Health {
+export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 	const edges = edgesOf(mesh);
 	const { shells, shellOf } = shellsOf(mesh, edges);
-	const crossings = selfCrossings(bvh);
+	const crossings =
+		triangleCount(mesh) > mostSearched
+			? { triangles: [], isComplete: false }
+			: selfCrossings(bvhOf(mesh));
 	const { open, crowded, turned } = edgeFaults(mesh, edges);
 	const { flat, slivers } = shapeFaults(mesh);
 	const turnedShells = shells.map(
@@ -134,41 +140,62 @@ function edgeFaults(mesh: Mesh, { count, starts, halfEdges }: Edges) {
 	return { open, crowded, turned };
 }
 
-function shapeFaults(mesh: Mesh) {
-	const normals = areaNormals(mesh);
+function shapeFaults({ positions, triangles }: Mesh) {
 	const flat: number[] = [];
 	const slivers: number[] = [];
+	const normals = areaNormals({ positions, triangles });
 	for (let t = 0; t < normals.length / 3; t += 1) {
 		const twice = Math.hypot(normals[3 * t]!, normals[3 * t + 1]!, normals[3 * t + 2]!);
-		let longest = 0;
+		let longestSquared = 0;
 		for (let k = 0; k < 3; k += 1) {
-			const p = vertexAt(mesh, mesh.triangles[3 * t + k]!);
-			const q = vertexAt(mesh, mesh.triangles[3 * t + ((k + 1) % 3)]!);
-			longest = Math.max(longest, Math.hypot(p[0] - q[0], p[1] - q[1], p[2] - q[2]));
+			const p = 3 * triangles[3 * t + k]!;
+			const q = 3 * triangles[3 * t + ((k + 1) % 3)]!;
+			const x = positions[p]! - positions[q]!;
+			const y = positions[p + 1]! - positions[q + 1]!;
+			const z = positions[p + 2]! - positions[q + 2]!;
+			longestSquared = Math.max(longestSquared, x * x + y * y + z * z);
 		}
-		if (twice <= 1e-12 * longest * longest) flat.push(t);
-		else if (twice < SLIVER * longest * longest) slivers.push(t);
+		if (twice <= 1e-12 * longestSquared) flat.push(t);
+		else if (twice < SLIVER * longestSquared) slivers.push(t);
 	}
 	return { flat, slivers };
 }
 
 /** Triangles over the same three vertices as one before them. */
 export function doubledTriangles({ triangles }: Mesh): number[] {
-	const seen = new Map<number, number[]>();
+	const count = triangles.length / 3;
+	// Chains through one array, by hash: a list for each triangle would take a gigabyte for millions.
+	const heads = new Int32Array(2 ** Math.ceil(Math.log2(count + 2))).fill(-1);
+	const next = new Int32Array(count);
 	const doubled: number[] = [];
-	for (let t = 0; t < triangles.length / 3; t += 1) {
-		const [a, b, c] = [...triangles.subarray(3 * t, 3 * t + 3)].sort((x, y) => x - y);
-		const key = Math.imul(a!, 73856093) ^ Math.imul(b!, 19349663) ^ Math.imul(c!, 83492791);
-		const others = seen.get(key);
-		if (!others) seen.set(key, [t]);
-		else if (others.some((other) => isSame(triangles, other, [a!, b!, c!]))) doubled.push(t);
-		else others.push(t);
+	for (let t = 0; t < count; t += 1) {
+		const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
+		const low = Math.min(a, b, c);
+		const high = Math.max(a, b, c);
+		const middle = a + b + c - low - high;
+		const hash = Math.imul(low, 73856093) ^ Math.imul(middle, 19349663) ^ Math.imul(high, 83492791);
+		const slot = (hash ^ (hash >>> 15)) & (heads.length - 1);
+		let other = heads[slot]!;
+		while (other >= 0 && !isSame(triangles, other, low, middle, high)) other = next[other]!;
+		if (other >= 0) doubled.push(t);
+		else {
+			next[t] = heads[slot]!;
+			heads[slot] = t;
+		}
 	}
 	return doubled;
 }
 
-function isSame(triangles: Uint32Array, other: number, corners: number[]): boolean {
-	return [...triangles.subarray(3 * other, 3 * other + 3)].every((index) =>
-		corners.includes(index)
-	);
+function isSame(
+	triangles: Uint32Array,
+	other: number,
+	low: number,
+	middle: number,
+	high: number
+): boolean {
+	for (let k = 3 * other; k < 3 * other + 3; k += 1) {
+		const index = triangles[k]!;
+		if (index !== low && index !== middle && index !== high) return false;
+	}
+	return true;
 }

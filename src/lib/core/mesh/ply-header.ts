@@ -1,24 +1,25 @@
 import { ByteScanner } from './byte-scanner';
 import { refuse } from './refusal';
 
-const SIZES: Record<string, PlyType> = {
-	char: 'int8',
-	uchar: 'uint8',
-	short: 'int16',
-	ushort: 'uint16',
-	int: 'int32',
-	uint: 'uint32',
-	float: 'float32',
-	double: 'float64',
-	int8: 'int8',
-	uint8: 'uint8',
-	int16: 'int16',
-	uint16: 'uint16',
-	int32: 'int32',
-	uint32: 'uint32',
-	float32: 'float32',
-	float64: 'float64'
-};
+/** A map, not an object: a file may name a type "constructor". */
+const SIZES = new Map<string, PlyType>([
+	['char', 'int8'],
+	['uchar', 'uint8'],
+	['short', 'int16'],
+	['ushort', 'uint16'],
+	['int', 'int32'],
+	['uint', 'uint32'],
+	['float', 'float32'],
+	['double', 'float64'],
+	['int8', 'int8'],
+	['uint8', 'uint8'],
+	['int16', 'int16'],
+	['uint16', 'uint16'],
+	['int32', 'int32'],
+	['uint32', 'uint32'],
+	['float32', 'float32'],
+	['float64', 'float64']
+]);
 
 export type PlyType =
 	'int8' | 'uint8' | 'int16' | 'uint16' | 'int32' | 'uint32' | 'float32' | 'float64';
@@ -43,11 +44,11 @@ export interface PlyHeader {
 	at: number;
 }
 
-const FORMATS: Record<string, PlyHeader['format']> = {
-	ascii: 'ascii',
-	binary_little_endian: 'little',
-	binary_big_endian: 'big'
-};
+const FORMATS = new Map<string, PlyHeader['format']>([
+	['ascii', 'ascii'],
+	['binary_little_endian', 'little'],
+	['binary_big_endian', 'big']
+]);
 
 /** The header of a PLY file; at most 1000 lines are looked at. */
 export function readPlyHeader(bytes: Uint8Array): PlyHeader {
@@ -62,9 +63,9 @@ export function readPlyHeader(bytes: Uint8Array): PlyHeader {
 			return { format, elements, at: scan.at };
 		}
 		if (words[0] === 'format') {
-			format = FORMATS[words[1] ?? ''] ?? null;
+			format = FORMATS.get(words[1] ?? '') ?? null;
 			if (format === null) {
-				refuse(`The format "${words[1]}" is unknown`, where, Object.keys(FORMATS).join(', '));
+				refuse(`The format "${words[1]}" is unknown`, where, [...FORMATS.keys()].join(', '));
 			}
 		} else if (words[0] === 'element') {
 			elements.push({ name: words[1] ?? '', count: countOf(words[2], where), properties: [] });
@@ -88,7 +89,7 @@ function countOf(text: string | undefined, where: string): number {
 
 function propertyOf(words: string[], where: string): PlyProperty {
 	const typeOf = (word = ''): PlyType =>
-		SIZES[word] ?? refuse(`"${word}" is no PLY type`, where, Object.keys(SIZES).join(', '));
+		SIZES.get(word) ?? refuse(`"${word}" is no PLY type`, where, [...SIZES.keys()].join(', '));
 	return words[1] === 'list'
 		? { name: words[4] ?? '', countType: typeOf(words[2]), type: typeOf(words[3]) }
 		: { name: words[2] ?? '', countType: null, type: typeOf(words[1]) };

@@ -5,14 +5,15 @@ import { refuseTooManyTriangles, type ReadLimits } from './read-limits';
 import { refuse } from './refusal';
 import { unzipModels } from './unzip-bounded';
 
-const UNIT_MM: Record<string, number> = {
-	micron: 0.001,
-	millimeter: 1,
-	centimeter: 10,
-	inch: 25.4,
-	foot: 304.8,
-	meter: 1000
-};
+/** A map, not an object: a file may say that its unit is "constructor". */
+const UNIT_MM = new Map([
+	['micron', 0.001],
+	['millimeter', 1],
+	['centimeter', 10],
+	['inch', 25.4],
+	['foot', 304.8],
+	['meter', 1000]
+]);
 const MOST_DEPTH = 16;
 const MOST_PARTS = 100_000;
 
@@ -20,11 +21,11 @@ const MOST_PARTS = 100_000;
 export function read3mf(bytes: Uint8Array, limits: ReadLimits): { mesh: Mesh; unitMm: number } {
 	const model = parseModel(modelText(unzipModels(bytes, limits)), limits);
 	const unitMm =
-		UNIT_MM[model.unit] ??
+		UNIT_MM.get(model.unit) ??
 		refuse(
 			`The unit "${model.unit.slice(0, 40)}" is unknown`,
 			'model',
-			Object.keys(UNIT_MM).join(', ')
+			[...UNIT_MM.keys()].join(', ')
 		);
 	return { mesh: assembled(model, limits), unitMm };
 }

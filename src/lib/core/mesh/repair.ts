@@ -32,26 +32,30 @@ export function repairedMesh(mesh: Mesh): { mesh: Mesh; repairs: Repairs } {
 }
 
 function withoutUseless(mesh: Mesh): Mesh {
+	const { positions, triangles } = mesh;
 	const normals = areaNormals(mesh);
 	const doubled = new Set(doubledTriangles(mesh));
-	const kept: number[] = [];
-	for (let t = 0; t < mesh.triangles.length / 3; t += 1) {
-		const [a, b, c] = mesh.triangles.subarray(3 * t, 3 * t + 3);
+	const kept = new Uint32Array(triangles.length);
+	let count = 0;
+	for (let t = 0; t < triangles.length / 3; t += 1) {
+		const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
 		// One whose corners are apart but in a line may hold its neighbors together: it stays.
 		const isPoint = a === b || b === c || c === a;
 		if (isPoint || doubled.has(t) || Number.isNaN(normals[3 * t]!)) continue;
-		kept.push(a!, b!, c!);
+		kept[count] = a;
+		kept[count + 1] = b;
+		kept[count + 2] = c;
+		count += 3;
 	}
-	return kept.length === mesh.triangles.length
-		? mesh
-		: { positions: mesh.positions, triangles: Uint32Array.from(kept) };
+	return count === triangles.length ? mesh : { positions, triangles: kept.slice(0, count) };
 }
 
 function turnedAlike(mesh: Mesh): { mesh: Mesh; count: number } {
 	const edges = edgesOf(mesh);
 	const isTurned = turnsToAgree(mesh, edges);
-	const agreeing = flipped(mesh, isTurned);
-	const { shells, shellOf } = shellsOf(agreeing, edgesOf(agreeing));
+	const isAgreed = isTurned.every((value) => value === 0);
+	const agreeing = isAgreed ? mesh : flipped(mesh, isTurned);
+	const { shells, shellOf } = shellsOf(agreeing, isAgreed ? edges : edgesOf(agreeing));
 	const isClosed = closedShells(edges, shellOf, shells.length);
 	for (let t = 0; t < isTurned.length; t += 1) {
 		const shell = shellOf[t]!;
