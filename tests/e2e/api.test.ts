@@ -3,6 +3,7 @@ import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { APIRequestContext } from '@playwright/test';
 import { newActId } from '../../src/lib/server/act-id';
+import { TINY_PNG } from '../fixtures/filled-shop';
 import { expect, test } from './app';
 import { seedShop, SUPERVISOR_PIN, WORKER_PIN, type SeededShop } from './seeded-shop';
 
@@ -219,7 +220,7 @@ test('photos are known by their content, kept once and served as what they are',
 	request
 }) => {
 	await signedIn(request, app.dataDir);
-	const png = Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex');
+	const png = TINY_PNG;
 	const saved = await request.post('/api/photos', {
 		headers: { 'content-type': 'image/png' },
 		data: png

@@ -13,6 +13,7 @@ import type { Db } from '../../src/lib/server/database';
 import { createJob } from '../../src/lib/server/jobs.repository';
 import { openApiPaths } from '../../src/lib/server/openapi-paths';
 import { addPerson } from '../../src/lib/server/people.repository';
+import { TINY_PNG } from '../fixtures/filled-shop';
 import { savePhoto } from '../../src/lib/server/photos';
 import { createShop } from '../../src/lib/server/setup';
 import { SESSION_COOKIE, startSession } from '../../src/lib/server/sessions';
@@ -201,7 +202,7 @@ test('what each operation can answer beside that', async () => {
 		['POST /api/meshes', 422, { body: { upload: 'upload-002', parts: 1 } }],
 		['POST /api/meshes', 403, { token: tokens.apprentice, body: {} }],
 		['GET /api/meshes/{hash}', 404, { params: nowhere }],
-		['POST /api/photos', 201, { bytes: Uint8Array.of(0xff, 0xd8, 0xff) }],
+		['POST /api/photos', 201, { bytes: TINY_PNG }],
 		['POST /api/photos', 422, { body: 'no photo' }],
 		['POST /api/photos', 413, { isTooLarge: true }],
 		['GET /api/photos/{hash}', 404, { params: nowhere }],
@@ -221,7 +222,7 @@ test('what each operation can answer beside that', async () => {
 	for (const [name, status, asked] of cases) {
 		expect([name, await ask(name, { token, ...asked })]).toEqual([name, status]);
 	}
-	const saved = await savePhoto(db, { bytes: Uint8Array.of(0xff, 0xd8, 0xff) });
+	const saved = await savePhoto(db, { bytes: TINY_PNG });
 	if (saved.status !== 'saved') throw new Error(saved.reason);
 	const params = { hash: saved.hash };
 	expect(await ask('GET /api/photos/{hash}', { token, params })).toBe(200);

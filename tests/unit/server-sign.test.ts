@@ -8,6 +8,7 @@ import { gateOf } from '../../src/lib/server/gate';
 import { createJob, getJob } from '../../src/lib/server/jobs.repository';
 import { chooseOwnPin } from '../../src/lib/server/own-pin';
 import { addPerson, getPerson, setPin, type Role } from '../../src/lib/server/people.repository';
+import { TINY_PNG as PNG } from '../fixtures/filled-shop';
 import { savePhoto } from '../../src/lib/server/photos';
 import { signatureSchema, signJob, type Signature } from '../../src/lib/server/sign';
 import { handPlan } from '../fixtures/plan';
@@ -15,7 +16,6 @@ import { AT, storedJob } from '../fixtures/server-store';
 import { testStore } from '../fixtures/test-store';
 
 const address = '192.0.2.1';
-const PNG = Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex');
 
 async function shop() {
 	const db = await testStore();
