@@ -1,9 +1,19 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import type { MeshHandling } from '../../src/lib/core/geometry/mesh-handling';
+import { handlingWords } from '../../src/lib/screen/mesh/handling-words';
+import { layerVolumesOf } from '../../src/lib/screen/mesh/layer-volumes';
+import { marksOf } from '../../src/lib/screen/mesh/marks';
 import { healthOf } from '../../src/lib/core/mesh/health';
 import { healthWords } from '../../src/lib/screen/mesh/health-words';
 import { faceName, firstDraft, readPlacement } from '../../src/lib/screen/mesh/placement-draft';
 import { placeSpot, recessesOf } from '../../src/lib/screen/mesh/place-spot';
-import { pictureFrame, sectionBandsToDraw } from '../../src/lib/screen/mesh/section-picture';
+import {
+	marksOnCut,
+	outerDistancesMm,
+	partingOnCut,
+	pictureFrame,
+	sectionBandsToDraw
+} from '../../src/lib/screen/mesh/section-picture';
 import { depthFill } from '../../src/lib/screen/mesh/depth-color';
 import { draftOfPattern } from '../../src/lib/screen/pattern/draft-of-pattern';
 import { readPattern } from '../../src/lib/screen/pattern/read-pattern';
@@ -68,11 +78,113 @@ test('a section is drawn to scale, the shell first and the pattern last', () => 
 		{ xMm: -50, yMm: 50 }
 	];
 	const offsets = [3, 10].map((distanceMm) => ({ distanceMm, outlines: [square] }));
-	const bands = sectionBandsToDraw({ pattern: [square], offsets }, 1, frame);
-	expect(bands.map(({ label }) => label)).toEqual(['Shell', 'Coat 1', 'Pattern']);
+	const layers = [
+		{ kind: 'build' as const, label: 'Build coat 1', thicknessMm: 3 },
+		{ kind: 'shell' as const, label: 'Shell', thicknessMm: 7 }
+	];
+	expect(outerDistancesMm(layers)).toEqual([3, 10]);
+	const bands = sectionBandsToDraw({ pattern: [square], offsets }, layers, frame);
+	expect(bands.map(({ label }) => label)).toEqual(['Shell', 'Build coat 1', 'Pattern']);
 	const xs = [...(bands.at(-1)?.path ?? '').matchAll(/[ML](\S+) /g)].map(([, x]) => Number(x));
 	expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(100 * frame.pxPerMm, 0);
 	expect(frame.pxPerMm * 120).toBeLessThanOrEqual(frame.width);
+});
+
+test('signs stand on the section that passes them, and the parting plane crosses it as a line', () => {
+	const frame = pictureFrame({ spanMm: 100, heightMm: 50, aroundMm: 0 });
+	const marks = [
+		{ sign: '1', what: 'place' as const, xMm: 10, yMm: 2, zMm: 20 },
+		{ sign: 'P', what: 'peel' as const, xMm: 10, yMm: 30, zMm: 0 }
+	];
+	const [one, ...others] = marksOnCut(marks, { across: 'width', atMm: 0 }, 3, frame);
+	expect(others).toEqual([]);
+	expect(one).toMatchObject({ sign: '1', x: 360 + 10 * frame.pxPerMm });
+	expect(one!.y).toBeCloseTo(frame.boardY - 20 * frame.pxPerMm, 9);
+	// The plane x = 10 is upright on a cut along the length, and runs along with one across it.
+	const plane = { normal: [1, 0, 0] as const, offsetMm: 10 };
+	const line = partingOnCut(plane, { across: 'width', atMm: 5 }, frame)!;
+	expect(line.x1).toBeCloseTo(360 + 10 * frame.pxPerMm, 9);
+	expect(line.x2).toBeCloseTo(line.x1, 9);
+	expect(partingOnCut(plane, { across: 'length', atMm: 5 }, frame)).toBeNull();
+	const level = partingOnCut(
+		{ normal: [0, 0, 1], offsetMm: 12 },
+		{ across: 'width', atMm: 0 },
+		frame
+	)!;
+	expect([level.y1, level.y2]).toEqual([level.y1, level.y1]);
+	expect(level.y1).toBeCloseTo(frame.boardY - 12 * frame.pxPerMm, 9);
+});
+
+describe('how it comes off, in words', () => {
+	const spot = { xMm: 20, yMm: 0, zMm: 0 };
+	const handling: MeshHandling = {
+		gloveMm: 6,
+		center: { xMm: 0, yMm: 0, zMm: 18 },
+		undercut: { depthMm: 7, areaCm2: 116, at: { ...spot, zMm: 12 } },
+		stretch: { fraction: 0.18, zMm: 33 },
+		peelAt: spot,
+		opening: {
+			isFree: false,
+			direction: [0, 0, 1],
+			lockedCm2: 40.5,
+			lockedFraction: 0.19,
+			parted: { pieces: 2, normal: [-1, 0, 0], offsetMm: -5, lockedCm2: 0 },
+			freeingGloveMm: 12
+		},
+		keying: { slideMm: 0.5, turnDeg: null, isKeyed: false, keysAt: [spot] },
+		puddles: [{ number: 2, ...spot, depthMm: 1.5, areaCm2: 3, volumeMl: 0.2 }],
+		unlistedPuddles: 4,
+		slopeAreasCm2: Array.from({ length: 36 }, () => 0)
+	};
+	const said = (given: Partial<MeshHandling>, fraction: number | null = 4) =>
+		Object.fromEntries(
+			handlingWords({
+				handling: { ...handling, ...given },
+				system: 'SI',
+				elongation: { name: 'Test rubber', fraction }
+			}).map(({ key, lines, isHard }) => [key, { text: lines.join(' '), isHard }])
+		);
+
+	test('a locking shell is parted where the plane lies, or the glove made thicker', () => {
+		expect(said({}).shell).toEqual({
+			text: 'Over a glove of 6 mm a shell in one piece locks: even straight up, its best direction, over 40.5 cm², 19 % of what it lies on. Make it in two pieces: part it front to back, 5 mm right of the middle; then nothing locks. A glove of 12 mm is the least that frees it in one piece.',
+			isHard: true
+		});
+		const free = { ...handling.opening, isFree: true, direction: [0.5, 0, 0.866] as const };
+		expect(said({ opening: { ...free, direction: [...free.direction] } }).shell?.text).toContain(
+			'leaves 30° to the right without locking'
+		);
+	});
+
+	test('the stretch is held against the material', () => {
+		expect(said({}).undercut?.text).toContain('Test rubber takes 133 % again and again: enough.');
+		expect(said({}, 0.3).undercut).toMatchObject({ isHard: true });
+		expect(said({}, null).undercut?.text).toContain('nobody can compute');
+		expect(said({ undercut: { depthMm: 0, areaCm2: 0, at: null } }).undercut?.isHard).toBe(false);
+	});
+
+	test('keys, peeling and puddles have their signs, and these are on the pattern', () => {
+		const { keys, peel, puddles } = said({});
+		expect(keys?.text).toContain('slides 0.5 mm and turns freely');
+		expect(keys?.text).toContain('at K: 20 mm right of the middle');
+		expect(peel?.text).toContain('At P: 20 mm right of the middle, at the board');
+		expect(puddles?.text).toContain('b: up to 1.5 mm deep');
+		expect(puddles?.text).toContain('4 smaller ones');
+		expect(marksOf([], handling).map(({ sign }) => sign)).toEqual(['U', 'P', 'K', 'b', 'M']);
+	});
+});
+
+test('the volumes of coats and shell add up to what lies out to the shell, with the stated error', () => {
+	// A·t alone: 100 cm² by 10 mm are 100 mL.
+	const offsets = [1, 5, 10].map((outerMm) => ({ outerMm, volumeMl: 10 * outerMm, errorMl: 0.05 }));
+	const layers = [2, 3, 5].map((thicknessMm, i) => ({
+		kind: 'build' as const,
+		label: `${i}`,
+		thicknessMm
+	}));
+	const rows = layerVolumesOf(layers, 100, offsets);
+	expect(rows.map(({ volumeMl }) => Math.round(volumeMl))).toEqual([20, 30, 50]);
+	expect(rows[2]?.errorFraction).toBeCloseTo(0.05 / 100, 12);
 });
 
 test('the deeper the air the darker its color', () => {

@@ -5,6 +5,7 @@ import type { MeshSaid } from '../../src/lib/device/mesh-messages';
 import { MeshWork } from '../../src/lib/device/mesh-work';
 import { blocks, box } from '../fixtures/mesh-solids';
 
+const coats = { reachMm: 3, otherReachesMm: [6, 1], gloveMm: 8, flangeMm: 40, holdsToDeg: 30 };
 const flat = { unitMm: 1, down: [0, 0, -1] as [number, number, number], turnDeg: 0, scale: 1 };
 
 function bench() {
@@ -37,16 +38,29 @@ test('a file is opened, laid down, measured, cut and drawn; each finding is said
 	});
 	expect(heard('opened')[0]?.opened.rests[0]).toMatchObject({ height: 30 });
 	expect(heard('health')[0]?.health.trust).toEqual({ area: true, volume: true, distance: true });
-	await work.place(flat, 3);
+	await Promise.all([work.place(flat), work.judge(coats)]);
 	expect(heard('measured')[0]?.measured.numbers.volumeMl).toBeCloseTo(72, 9);
 	expect(heard('offsets')[0]?.offsets).toHaveLength(8);
 	expect(heard('places')[0]?.found.places.length).toBeGreaterThan(0);
 	work.section({ across: 'length', atMm: 0 }, [3, 6]);
 	expect(heard('section')[0]?.section).toMatchObject({ cut: { across: 'length', atMm: 0 } });
 	expect(heard('section')[0]?.section.offsets.map(({ distanceMm }) => distanceMm)).toEqual([3, 6]);
-	const model = work.model();
-	expect(model?.depthsMm).toHaveLength((model?.positions.length ?? 0) / 3);
+	const model = work.model('air');
+	expect(model?.values).toHaveLength((model?.positions.length ?? 0) / 3);
 	expect(said.at(-2)?.kind).toBe('idle');
+	expect(heard('bridgings')[0]?.bridgings.map(({ reachMm }) => reachMm)).toEqual([1, 3, 6]);
+	// Under the lintel a shell in one piece locks; the legs come apart along the passage.
+	const { handling, parting } = heard('handling')[0]!;
+	expect(handling.opening).toMatchObject({ isFree: false, parted: { lockedCm2: 0 } });
+	expect(parting.length).toBeGreaterThan(0);
+	const locked = work.model('locked')!;
+	expect(locked.values).toHaveLength(locked.positions.length / 3);
+	expect(Math.max(...locked.values!)).toBe(1);
+	// On a slope of 30° the coat stays: only the tops of the gate are flatter.
+	const runs = work.model('runs')!;
+	const isRunning = (k: number) => runs.values![k] === 1;
+	const heights = Array.from(runs.values!.keys()).filter((k) => !isRunning(k));
+	expect(heights.every((k) => [0, 50].includes(runs.positions[3 * k + 2]!))).toBe(true);
 }, 60_000);
 
 test('a broken file is refused with what, where and what is accepted; nothing else is said', async () => {
@@ -57,7 +71,7 @@ test('a broken file is refused with what, where and what is accepted; nothing el
 		where: 'header, bytes 81 to 84'
 	});
 	expect(heard('opened')).toEqual([]);
-	await work.place(flat, 3);
+	await work.place(flat);
 	expect(heard('measured')).toEqual([]);
 });
 
@@ -72,9 +86,12 @@ test('of an open mesh only what can be trusted is computed', async () => {
 		isWatertight: false,
 		trust: { volume: false, distance: false }
 	});
-	await work.place(flat, 3);
+	await Promise.all([work.place(flat), work.judge(coats)]);
 	expect(heard('measured')).toHaveLength(1);
 	expect(heard('offsets')).toEqual([]);
+	expect(heard('places')).toEqual([]);
+	const faults = work.model('faults')!;
+	expect(Array.from(faults.values!).reduce((sum, value) => sum + value, 0)).toBe(9);
 	work.section({ across: 'width', atMm: 0 }, [3]);
 	expect(heard('section')[0]?.section.offsets).toEqual([]);
 });
@@ -82,7 +99,7 @@ test('of an open mesh only what can be trusted is computed', async () => {
 test('laid down anew, the older round ends between its steps', async () => {
 	const { work, heard } = bench();
 	await work.open(binaryStl(box(40, 30, 20)), 'box.stl');
-	await Promise.all([work.place(flat, 3), work.place({ ...flat, scale: 2 }, 3)]);
+	await Promise.all([work.place(flat), work.place({ ...flat, scale: 2 })]);
 	expect(heard('measured').map(({ measured }) => measured.numbers.lengthMm)).toEqual([80]);
 	expect(heard('offsets')).toHaveLength(1);
 });

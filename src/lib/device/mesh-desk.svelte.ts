@@ -1,5 +1,8 @@
-import type { MeshBody } from '../core/geometry/mesh-body';
+import type { MeshBody, MeshBridging } from '../core/geometry/mesh-body';
+import type { MeshHandling } from '../core/geometry/mesh-handling';
+import type { SimplifiedCopy } from '../core/mesh/coarser';
 import type { DemoPattern } from '../core/mesh/demo/demo-patterns';
+import type { FirstLook } from '../core/mesh/first-look';
 import type { Health } from '../core/mesh/health';
 import type { MeasuredPattern } from '../core/mesh/pattern-numbers';
 import type { Placement } from '../core/mesh/place';
@@ -7,11 +10,15 @@ import type { Refusal } from '../core/mesh/refusal';
 import type {
 	CutPlace,
 	FoundPlaces,
+	JudgedCoats,
 	MeshAsk,
 	MeshModel,
 	MeshSaid,
 	MeshSectionCut,
-	OpenedMesh
+	ModelLayer,
+	OpenedMesh,
+	SpaceLine,
+	Spot
 } from './mesh-messages';
 import { startMeshWorker } from './start-mesh-worker';
 
@@ -20,17 +27,29 @@ export class MeshDesk {
 	/** Null while nothing is under way. */
 	progress = $state.raw<{ stage: string; fraction: number | null } | null>(null);
 	refusal = $state.raw<Refusal | null>(null);
+	/** Known before anything else of the mesh. */
+	look = $state.raw<FirstLook | null>(null);
 	opened = $state.raw<OpenedMesh | null>(null);
 	health = $state.raw<Health | null>(null);
 	measured = $state.raw<MeasuredPattern | null>(null);
+	/** One place of each kind of fault, in the order of `health.faults`, on the board. */
+	faultsAt = $state.raw<Spot[]>([]);
+	/** Null when all triangles are judged. */
+	simplified = $state.raw<SimplifiedCopy | null>(null);
 	offsets = $state.raw<MeshBody['offsets'] | null>(null);
 	found = $state.raw<FoundPlaces | null>(null);
+	/** For other coats than the first build coat. */
+	bridgings = $state.raw<MeshBridging[] | null>(null);
+	handling = $state.raw<MeshHandling | null>(null);
+	/** The parting plane's way over the pattern. */
+	parting = $state.raw<SpaceLine[]>([]);
 	section = $state.raw<MeshSectionCut | null>(null);
 	model = $state.raw<MeshModel | null>(null);
+	/** The mesh has more triangles than a picture in space can turn. */
+	isTooFine = $state(false);
 	/** The file as it is sent to the store. */
 	file: Blob | null = null;
 	#worker: Worker | null = null;
-	#onmodel: (() => void) | null = null;
 	#isCutting = false;
 	#nextCut: MeshAsk | null = null;
 
@@ -46,15 +65,15 @@ export class MeshDesk {
 	}
 
 	/** Lays the mesh down and measures it. */
-	place(placement: Placement, reachMm: number): void {
-		[this.measured, this.offsets, this.found, this.section, this.model] = [
-			null,
-			null,
-			null,
-			null,
-			null
-		];
-		this.#ask({ kind: 'place', placement, reachMm });
+	place(placement: Placement): void {
+		this.#forgetBoard();
+		this.#ask({ kind: 'place', placement });
+	}
+
+	/** Looks what these coats bridge, and how glove and shell come off. */
+	judge(coats: JudgedCoats): void {
+		this.#forgetJudged();
+		this.#ask({ kind: 'judge', coats });
 	}
 
 	/** Asks for a section; while one is under way only the latest wish is kept. */
@@ -67,12 +86,9 @@ export class MeshDesk {
 		}
 	}
 
-	/** Asks for the picture in space; resolves once `model` holds it, or null when it is too fine. */
-	draw(): Promise<void> {
-		return new Promise((resolve) => {
-			this.#onmodel = resolve;
-			this.#ask({ kind: 'model' });
-		});
+	/** Asks for the picture in space: `model` holds it, or `isTooFine` says why there is none. */
+	draw(layer: ModelLayer): void {
+		this.#ask({ kind: 'model', layer });
 	}
 
 	/** Stops at once, whatever is under way. */
@@ -98,16 +114,30 @@ export class MeshDesk {
 	#clear(): void {
 		this.refusal = null;
 		this.progress = null;
+		this.look = null;
 		this.opened = null;
 		this.health = null;
-		this.measured = null;
-		this.offsets = null;
-		this.found = null;
-		this.section = null;
-		this.model = null;
+		this.#forgetBoard();
 		this.file = null;
 		this.#isCutting = false;
 		this.#nextCut = null;
+	}
+
+	#forgetBoard(): void {
+		this.measured = null;
+		this.simplified = null;
+		this.faultsAt = [];
+		this.offsets = null;
+		this.section = null;
+		this.model = null;
+		this.#forgetJudged();
+	}
+
+	#forgetJudged(): void {
+		this.found = null;
+		this.bridgings = null;
+		this.handling = null;
+		this.parting = [];
 	}
 
 	#fail(message: string): void {
@@ -131,17 +161,25 @@ export class MeshDesk {
 	#hear(said: MeshSaid): void {
 		if (said.kind === 'progress') this.progress = { stage: said.stage, fraction: said.fraction };
 		else if (said.kind === 'idle') this.progress = null;
+		else if (said.kind === 'looked') this.look = said.look;
 		else if (said.kind === 'opened') {
 			this.opened = said.opened;
 			this.file = said.file ?? this.file;
 		} else if (said.kind === 'health') this.health = said.health;
-		else if (said.kind === 'measured') this.measured = said.measured;
-		else if (said.kind === 'offsets') this.offsets = said.offsets;
+		else if (said.kind === 'measured') {
+			this.measured = said.measured;
+			this.faultsAt = said.faultsAt;
+			this.simplified = said.simplified;
+		} else if (said.kind === 'offsets') this.offsets = said.offsets;
 		else if (said.kind === 'places') this.found = said.found;
-		else if (said.kind === 'section') this.#haveCut(said.section);
+		else if (said.kind === 'bridgings') this.bridgings = said.bridgings;
+		else if (said.kind === 'handling') {
+			this.handling = said.handling;
+			this.parting = said.parting;
+		} else if (said.kind === 'section') this.#haveCut(said.section);
 		else if (said.kind === 'model') {
 			this.model = said.model;
-			this.#onmodel?.();
+			this.isTooFine = said.model === null;
 		} else if (said.kind === 'failed') this.#fail(said.message);
 		else {
 			this.close();

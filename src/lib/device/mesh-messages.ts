@@ -1,5 +1,8 @@
-import type { MeshBody, MeshPlace } from '../core/geometry/mesh-body';
+import type { MeshBody, MeshBridging, MeshPlace } from '../core/geometry/mesh-body';
+import type { MeshHandling } from '../core/geometry/mesh-handling';
+import type { SimplifiedCopy } from '../core/mesh/coarser';
 import type { DemoPattern } from '../core/mesh/demo/demo-patterns';
+import type { FirstLook } from '../core/mesh/first-look';
 import type { Health } from '../core/mesh/health';
 import type { MeasuredPattern } from '../core/mesh/pattern-numbers';
 import type { Placement } from '../core/mesh/place';
@@ -14,9 +17,26 @@ import type { UnitGuess } from '../core/mesh/unit-guess';
 export type MeshAsk =
 	| { kind: 'open'; file: Blob; name: string }
 	| { kind: 'demo'; demo: DemoPattern['id'] }
-	| { kind: 'place'; placement: Placement; reachMm: number }
+	| { kind: 'place'; placement: Placement }
+	| { kind: 'judge'; coats: JudgedCoats }
 	| { kind: 'section'; cut: CutPlace; outersMm: number[] }
-	| { kind: 'model' };
+	| { kind: 'model'; layer: ModelLayer };
+
+/** The coats by which a pattern on the board is judged. */
+export interface JudgedCoats {
+	/** Reach of the first build coat. */
+	reachMm: number;
+	/** Of a detail coat, and of thicker coats than planned: looked at as well. */
+	otherReachesMm: number[];
+	/** All coats together, and how far they lie on the board. */
+	gloveMm: number;
+	flangeMm: number;
+	/** Greatest slope, degrees, on which a build coat stays; 90 and more: on every wall. */
+	holdsToDeg: number;
+}
+
+/** What the picture in space shows on the pattern. */
+export type ModelLayer = 'air' | 'locked' | 'runs' | 'faults';
 
 /** A way to lie on the board, with the pattern's height when it lies so, in the file's unit. */
 export interface RestChoice extends Rest {
@@ -56,21 +76,36 @@ export interface MeshSectionCut extends SectionBands {
 }
 
 export interface MeshModel {
+	layer: ModelLayer;
 	positions: Float32Array<ArrayBuffer>;
 	triangles: Uint32Array<ArrayBuffer>;
-	/** Depth of air under the first coat at each corner; null when it was not computed. */
-	depthsMm: Float32Array<ArrayBuffer> | null;
+	/** At each corner: depth of air under the first coat, mm, or 1 where the layer says something and 0 elsewhere; null when it was not computed. */
+	values: Float32Array<ArrayBuffer> | null;
 }
+
+/** A point of the pattern on the board. */
+export type Spot = Pick<MeshPlace, 'xMm' | 'yMm' | 'zMm'>;
+
+/** A line in space, x, y, z after each other. */
+export type SpaceLine = number[];
 
 /** What the worker says. */
 export type MeshSaid =
 	| { kind: 'progress'; stage: string; fraction: number | null }
+	| { kind: 'looked'; look: FirstLook }
 	| { kind: 'opened'; opened: OpenedMesh; file: Blob | null }
 	| { kind: 'health'; health: Health }
 	| { kind: 'refused'; refusal: Refusal }
-	| { kind: 'measured'; measured: MeasuredPattern }
+	| {
+			kind: 'measured';
+			measured: MeasuredPattern;
+			faultsAt: Spot[];
+			simplified: SimplifiedCopy | null;
+	  }
 	| { kind: 'offsets'; offsets: MeshBody['offsets'] }
 	| { kind: 'places'; found: FoundPlaces }
+	| { kind: 'bridgings'; bridgings: MeshBridging[] }
+	| { kind: 'handling'; handling: MeshHandling; parting: SpaceLine[] }
 	| { kind: 'idle' }
 	| { kind: 'section'; section: MeshSectionCut }
 	| { kind: 'model'; model: MeshModel | null }

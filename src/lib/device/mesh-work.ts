@@ -1,19 +1,36 @@
+import type { MeshBridging } from '../core/geometry/mesh-body';
 import { bridgingOf, type Bridging } from '../core/mesh/bridging';
+import { coarserMesh, simplifiedCopy } from '../core/mesh/coarser';
 import { sectionBands } from '../core/mesh/coat-section';
 import { DEMO_PATTERNS, type DemoPattern } from '../core/mesh/demo/demo-patterns';
-import { healthOf } from '../core/mesh/health';
+import { firstLook } from '../core/mesh/first-look';
+import { handlingOf } from '../core/mesh/handling';
+import { healthOf, type Health } from '../core/mesh/health';
 import { measuresOf } from '../core/mesh/measures';
-import { triangleCount, type Mesh } from '../core/mesh/mesh';
+import { triangleCount, vertexAt, type Mesh, type Vec3 } from '../core/mesh/mesh';
+import { shellOpening, type ShellOpening } from '../core/mesh/opening';
 import { measuredPattern, patternOffsets } from '../core/mesh/pattern-numbers';
 import { placedMesh, type Placement } from '../core/mesh/place';
 import { readMesh } from '../core/mesh/read-mesh';
 import { repairedMesh } from '../core/mesh/repair';
 import { restsOf } from '../core/mesh/rests';
-import { sectionOf, uprightPlane } from '../core/mesh/section';
+import { pointOnPlane, sectionOf, uprightPlane } from '../core/mesh/section';
+import { binaryStlMeasures } from '../core/mesh/stl-measures';
 import { SurfaceDistance } from '../core/mesh/surface-distance';
 import { guessUnit } from '../core/mesh/unit-guess';
 import { binaryStl } from '../core/mesh/write-stl';
-import type { CutPlace, FoundPlaces, MeshModel, MeshSaid, RestChoice } from './mesh-messages';
+import { modelOf } from './mesh-layers';
+import type {
+	CutPlace,
+	FoundPlaces,
+	JudgedCoats,
+	MeshModel,
+	MeshSaid,
+	ModelLayer,
+	RestChoice,
+	SpaceLine,
+	Spot
+} from './mesh-messages';
 
 /** Beyond this a picture in space takes longer than it is worth. A choice. */
 const MOST_DRAWN = 2_000_000;
@@ -21,10 +38,23 @@ const MOST_DRAWN = 2_000_000;
 /** A face on which the pattern tips over sooner than this is none to brush on; common practice, no source. */
 const LEAST_TIP_DEG = 5;
 
+/** Triangles for the reaches that only stand in when a plan takes other coats. A choice. */
+const MOST_OF_OTHERS = 150_000;
+
+/** Finer meshes are judged on a copy of fewer triangles, and said to be. A choice: some 10 s on one processor. */
+const MOST_JUDGED = 500_000;
+/** A copy whose volume is farther off has lost something that coats depend on. A choice. */
+const MOST_VOLUME_OFF = 0.005;
+
 interface OnBoard {
+	/** As it came, or a copy of fewer triangles. */
 	mesh: Mesh;
+	isCopy: boolean;
+	isSolid: boolean;
 	surface: SurfaceDistance | null;
 	bridging: Bridging | null;
+	opening: ShellOpening | null;
+	holdsToDeg: number | null;
 }
 
 /** All that is done with one mesh file, step by step; what is found is said as soon as it is known. */
@@ -33,9 +63,12 @@ export class MeshWork {
 	/** Lets what was asked meanwhile be answered before the next long step. */
 	readonly #pause: () => Promise<void>;
 	#mesh: Mesh | null = null;
-	#isSolid = false;
+	#health: Health | null = null;
 	#onBoard: OnBoard | null = null;
+	/** Counts what was asked, so that a newer wish ends an older one. */
 	#round = 0;
+	#judged = 0;
+	#placing: Promise<void> = Promise.resolve();
 
 	constructor(say: (said: MeshSaid) => void, pause: () => Promise<void>) {
 		this.#say = say;
@@ -51,10 +84,12 @@ export class MeshWork {
 	}
 
 	async open(bytes: Uint8Array, name: string, file: Blob | null = null): Promise<void> {
-		this.#progress('Reading the triangles');
+		this.#progress(readingStage(bytes));
 		await this.#pause();
 		const read = readMesh(bytes, name);
 		if (!read.ok) return this.#say({ kind: 'refused', refusal: read });
+		// Before all that takes long: somebody who picked the wrong file sees it now.
+		this.#say({ kind: 'looked', look: firstLook(read.mesh) });
 		this.#progress('Repairing what is safe to repair');
 		await this.#pause();
 		const { mesh, repairs } = repairedMesh(read.mesh);
@@ -86,13 +121,18 @@ export class MeshWork {
 		this.#progress('Looking for faults');
 		await this.#pause();
 		const health = healthOf(mesh);
-		this.#isSolid = health.trust.distance;
+		this.#health = health;
 		this.#say({ kind: 'health', health });
 		this.#say({ kind: 'idle' });
 	}
 
 	/** Lays the mesh on the board and measures it; a newer call ends an older one between its steps. */
-	async place(placement: Placement, reachMm: number): Promise<void> {
+	place(placement: Placement): Promise<void> {
+		this.#placing = this.#lay(placement);
+		return this.#placing;
+	}
+
+	async #lay(placement: Placement): Promise<void> {
 		const round = (this.#round += 1);
 		const isOver = async (stage: string): Promise<boolean> => {
 			this.#progress(stage);
@@ -100,17 +140,64 @@ export class MeshWork {
 			return round !== this.#round;
 		};
 		if (!this.#mesh || (await isOver('Measuring'))) return;
-		const mesh = placedMesh(this.#mesh, placement);
-		this.#onBoard = { mesh, surface: null, bridging: null };
-		this.#say({ kind: 'measured', measured: measuredPattern(mesh) });
-		if (!this.#isSolid) return this.#say({ kind: 'idle' });
-		if (await isOver('Computing the coats')) return;
-		const surface = (this.#onBoard.surface ??= new SurfaceDistance(mesh));
-		this.#say({ kind: 'offsets', offsets: patternOffsets(mesh, surface) });
+		const whole = placedMesh(this.#mesh, placement);
+		const copy = coarserMesh(whole, MOST_JUDGED);
+		const simplified = simplifiedCopy(whole, copy);
+		const board = {
+			mesh: copy.mesh,
+			isCopy: simplified !== null,
+			isSolid: this.#isSolid && Math.abs(simplified?.volumeOffFraction ?? 0) <= MOST_VOLUME_OFF,
+			surface: null,
+			bridging: null,
+			opening: null,
+			holdsToDeg: null
+		};
+		this.#onBoard = board;
+		const faultsAt = this.#health?.faults.map(({ triangles: [t] }) =>
+			spotOf(vertexAt(whole, whole.triangles[3 * (t ?? 0)]!))
+		);
+		const measured = measuredPattern(whole);
+		this.#say({ kind: 'measured', measured, faultsAt: faultsAt ?? [], simplified });
+		if (board.isSolid && !(await isOver('Computing the coats'))) {
+			const offsets = patternOffsets(board.mesh, this.#surfaceOf(board));
+			if (round === this.#round) this.#say({ kind: 'offsets', offsets });
+		}
+		if (round === this.#round) this.#say({ kind: 'idle' });
+	}
+
+	/** What coats bridge on what lies on the board, and how glove and shell come off it. */
+	async judge(coats: JudgedCoats): Promise<void> {
+		const judged = (this.#judged += 1);
+		await this.#placing;
+		const board = this.#onBoard;
+		if (!board?.isSolid) return;
+		board.holdsToDeg = coats.holdsToDeg;
+		const isOver = async (stage: string): Promise<boolean> => {
+			if (judged !== this.#judged || board !== this.#onBoard) return true;
+			this.#progress(stage);
+			await this.#pause();
+			return judged !== this.#judged || board !== this.#onBoard;
+		};
+		const { mesh } = board;
+		const surface = this.#surfaceOf(board);
 		if (await isOver('Looking for places that a coat bridges')) return;
+		const { reachMm, otherReachesMm, gloveMm, flangeMm } = coats;
 		const bridging = bridgingOf(mesh, { reachMm }, surface);
-		this.#onBoard.bridging = bridging;
+		board.bridging = bridging;
 		this.#say({ kind: 'places', found: placesOf(bridging) });
+		if (await isOver('Looking whether the shell comes off')) return;
+		board.opening = shellOpening(mesh, gloveMm, surface);
+		if (await isOver('Looking for keys, puddles and where to peel')) return;
+		const handling = handlingOf(mesh, surface, board.opening, { gloveMm, flangeMm });
+		this.#say({ kind: 'handling', handling, parting: partingLines(mesh, board.opening) });
+		const bridgings = [keptOf(bridging)];
+		for (const other of otherReachesMm) {
+			if (await isOver('Looking what thinner and thicker coats bridge')) return;
+			const options = { reachMm: other, maxTriangles: MOST_OF_OTHERS };
+			bridgings.push(keptOf(bridgingOf(mesh, options, surface)));
+		}
+		bridgings.sort((a, b) => a.reachMm - b.reachMm);
+		this.#say({ kind: 'bridgings', bridgings });
 		this.#say({ kind: 'idle' });
 	}
 
@@ -124,27 +211,40 @@ export class MeshWork {
 				: { xMm: 0, yMm: cut.atMm, turnDeg: 0 }
 		);
 		const { mesh } = board;
-		const bands = this.#isSolid
-			? sectionBands(mesh, plane, outersMm, (board.surface ??= new SurfaceDistance(mesh)))
+		const bands = board.isSolid
+			? sectionBands(mesh, plane, outersMm, this.#surfaceOf(board))
 			: { pattern: sectionOf(mesh, plane), offsets: [] };
 		this.#say({ kind: 'section', section: { cut, ...bands } });
 	}
 
 	/** The pattern on the board for a picture in space; null when it is too fine for one. */
-	model(): MeshModel | null {
+	model(layer: ModelLayer): MeshModel | null {
 		const board = this.#onBoard;
 		if (!board || triangleCount(board.mesh) > MOST_DRAWN) return null;
-		const { positions, triangles } = board.bridging?.mesh ?? board.mesh;
-		return {
-			positions: Float32Array.from(positions),
-			triangles: triangles.slice(),
-			depthsMm: board.bridging ? Float32Array.from(board.bridging.depthsMm) : null
-		};
+		// The faults are those of triangles that a copy does not have.
+		return modelOf(layer, { ...board, health: board.isCopy ? null : this.#health });
+	}
+
+	get #isSolid(): boolean {
+		return this.#health?.trust.distance ?? false;
+	}
+
+	#surfaceOf(board: OnBoard): SurfaceDistance {
+		return (board.surface ??= new SurfaceDistance(board.mesh));
 	}
 
 	#progress(stage: string): void {
 		this.#say({ kind: 'progress', stage, fraction: null });
 	}
+}
+
+/** The size of a binary STL comes straight from its bytes, before its triangles are joined. */
+function readingStage(bytes: Uint8Array): string {
+	const first = binaryStlMeasures(bytes);
+	if (!first || !(first.area > 0 && first.area < Infinity)) return 'Reading the triangles';
+	const { min, max } = first.bounds;
+	const sides = max.map((high, axis) => Number((high - min[axis]!).toPrecision(3)));
+	return `Reading the triangles: ${sides.join(' × ')} in the file’s unit`;
 }
 
 function heightOver({ positions }: Mesh, down: readonly [number, number, number]): number {
@@ -158,11 +258,27 @@ function heightOver({ positions }: Mesh, down: readonly [number, number, number]
 	return high - low;
 }
 
+function spotOf([xMm, yMm, zMm]: Vec3): Spot {
+	return { xMm, yMm, zMm };
+}
+
 function placesOf(bridging: Bridging): FoundPlaces {
 	const { reachMm, areaCm2, unlistedPlaces, finestMm } = bridging;
-	const places = bridging.places.map(({ at, ...place }) => {
-		const [xMm, yMm, zMm] = at;
-		return { ...place, xMm, yMm, zMm };
-	});
+	const places = bridging.places.map(({ at, ...place }) => ({ ...place, ...spotOf(at) }));
 	return { reachMm, areaCm2, places, unlistedPlaces, finestMm };
+}
+
+/** Where the parting plane meets the pattern. */
+function partingLines(mesh: Mesh, { parted }: ShellOpening): SpaceLine[] {
+	if (!parted) return [];
+	const { plane } = parted;
+	return sectionOf(mesh, plane).map((outline) =>
+		outline.flatMap((point) => pointOnPlane(plane, point))
+	);
+}
+
+/** What a pattern keeps of it. */
+function keptOf(bridging: Bridging): MeshBridging {
+	const { reachMm, areaCm2, places, unlistedPlaces } = placesOf(bridging);
+	return { reachMm, areaCm2, places, unlistedPlaces };
 }

@@ -1,4 +1,3 @@
-import type { MeshPlace } from '../geometry/mesh-body';
 import { placesText } from '../geometry/place-text';
 import { detailAdvice, trapsAir } from '../mesh/detail-advice';
 import { coatReachLaw } from '../mesh/reach';
@@ -6,6 +5,7 @@ import { buildCoatSeries } from './coat-series';
 import { DEFAULTS } from './defaults';
 import { FINE_LINE_MM } from './detail-rule';
 import { lookedUpBridging } from './looked-up-bridging';
+import { nearestPlace } from './nearest-place';
 import type { Plan } from './plan';
 import { sheetHoldingMm, sheetReachMm } from './sheet-reach';
 import { computed, fromSheet, traced, warn, type Draft } from './trace';
@@ -52,8 +52,9 @@ export function bridgedDetail(draft: Draft, gloveMm: number): BridgedDetail | nu
 	const advice = detailAdvice(found, thin ?? { places: [] });
 	const { finestLineMm } = pattern.detail;
 	const isFine = finestLineMm !== undefined && finestLineMm < FINE_LINE_MM;
+	const traps = found.places.filter(trapsAir);
 	const brushTwice = [
-		...new Set(advice.brushTwice.map((place) => nearest(place, found.places)))
+		...new Set(advice.brushTwice.map((place) => nearestPlace(place, traps)))
 	].sort((a, b) => a - b);
 	const coats = Math.max(advice.detailCoats, isFine ? COATS_FOR_FINE_LINES : 0);
 	const bridging: Bridging = {
@@ -84,14 +85,6 @@ function whyOf({ places, brushTwice, buildReachMm }: Bridging, coats: number): s
 	return brushTwice.length === 0
 		? `${why} One detail coat wets them.`
 		: `${why} A detail coat spans ${brushTwice.length === traps.length ? 'them' : `number ${brushTwice.join(', ')}`} as well: brush there twice.`;
-}
-
-/** Where thinner material is caught, thicker is: the place of the long list that holds one of the short. */
-function nearest(of: MeshPlace, places: readonly MeshPlace[]): number {
-	const traps = places.filter(trapsAir);
-	const far = (p: MeshPlace): number =>
-		Math.hypot(p.xMm - of.xMm, p.yMm - of.yMm, p.zMm - of.zMm) - p.lengthMm / 2;
-	return traps.reduce((best, place) => (far(place) < far(best) ? place : best), traps[0]!).number;
 }
 
 function warnOfReach(draft: Draft, buildReachMm: number, lookedMm: number): void {

@@ -1,5 +1,6 @@
 import type { SectionBands } from '$lib/core/mesh/coat-section';
 import type { Outline } from '$lib/core/mesh/section';
+import type { Mark } from './marks';
 
 export interface PictureFrame {
 	width: number;
@@ -8,6 +9,13 @@ export interface PictureFrame {
 	/** Where the middle of the pattern and the board are. */
 	middleX: number;
 	boardY: number;
+}
+
+/** A coat or the shell, from the pattern outward. */
+export interface DrawnLayer {
+	kind: 'detail' | 'build' | 'shell';
+	label: string;
+	thicknessMm: number;
 }
 
 const WIDTH = 720;
@@ -28,6 +36,12 @@ export function pictureFrame(size: {
 	return { width: WIDTH, height: boardY + FOOT, pxPerMm, middleX: WIDTH / 2, boardY };
 }
 
+/** How far each layer's outer face lies from the pattern, mm. */
+export function outerDistancesMm(layers: readonly DrawnLayer[]): number[] {
+	let outerMm = 0;
+	return layers.map(({ thicknessMm }) => (outerMm += thicknessMm));
+}
+
 /** Closed outlines as one path; with the even-odd rule holes stay holes. */
 function outlinePath(outlines: readonly Outline[], frame: PictureFrame): string {
 	return outlines
@@ -43,21 +57,32 @@ function outlinePath(outlines: readonly Outline[], frame: PictureFrame): string 
 
 export interface Band {
 	label: string;
-	hatch: 'shell' | 'build-0' | 'build-1' | 'pattern';
+	hatch: 'shell' | 'detail' | 'build-0' | 'build-1' | 'pattern';
 	path: string;
+}
+
+/** Hatching of each layer: neighbors among the build coats are turned against each other. */
+export function hatchesOf(layers: readonly DrawnLayer[]): Band['hatch'][] {
+	let builds = 0;
+	return layers.map(({ kind }) => {
+		if (kind !== 'build') return kind;
+		builds += 1;
+		return builds % 2 === 1 ? 'build-0' : 'build-1';
+	});
 }
 
 /** Shell, coats and pattern from the outside in, each to be drawn over the one before. */
 export function sectionBandsToDraw(
 	section: SectionBands,
-	coats: number,
+	layers: readonly DrawnLayer[],
 	frame: PictureFrame
 ): Band[] {
-	const around = section.offsets.map(({ outlines }, i): Band => {
-		const path = outlinePath(outlines, frame);
-		if (i >= coats) return { label: 'Shell', hatch: 'shell', path };
-		return { label: `Coat ${i + 1}`, hatch: i % 2 === 0 ? 'build-0' : 'build-1', path };
-	});
+	const hatches = hatchesOf(layers);
+	const around = section.offsets.map(({ outlines }, i): Band => ({
+		label: layers[i]?.label ?? `Layer ${i + 1}`,
+		hatch: hatches[i] ?? 'build-0',
+		path: outlinePath(outlines, frame)
+	}));
 	const pattern = outlinePath(section.pattern, frame);
 	return [...around.reverse(), { label: 'Pattern', hatch: 'pattern', path: pattern }];
 }
@@ -66,4 +91,53 @@ export function sectionBandsToDraw(
 export function scaleBarMm({ pxPerMm }: PictureFrame): number {
 	const round = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
 	return round.findLast((mm) => mm * pxPerMm <= WIDTH / 3) ?? 1;
+}
+
+/** An upright cut: across the length at x, or across the width at y. */
+export interface Cut {
+	across: 'length' | 'width';
+	atMm: number;
+}
+
+/** The signs that lie within `nearMm` of the cut, where they stand on its picture. */
+export function marksOnCut(
+	marks: readonly Mark[],
+	{ across, atMm }: Cut,
+	nearMm: number,
+	frame: PictureFrame
+): (Mark & { x: number; y: number })[] {
+	return marks
+		.filter(({ xMm, yMm }) => Math.abs((across === 'length' ? xMm : yMm) - atMm) <= nearMm)
+		.map((mark) => ({
+			...mark,
+			x: frame.middleX + (across === 'length' ? mark.yMm : mark.xMm) * frame.pxPerMm,
+			y: frame.boardY - mark.zMm * frame.pxPerMm
+		}));
+}
+
+interface PartingPlane {
+	normal: readonly [number, number, number];
+	offsetMm: number;
+}
+
+/** Where a parting plane meets the cut, from edge to edge of the picture; null when it runs along with it. */
+export function partingOnCut(
+	{ normal: [nx, ny, nz], offsetMm }: PartingPlane,
+	{ across, atMm }: Cut,
+	frame: PictureFrame
+): { x1: number; y1: number; x2: number; y2: number } | null {
+	const [alongX, fixed] = across === 'length' ? [ny, nx] : [nx, ny];
+	const left = offsetMm - fixed * atMm;
+	const topMm = frame.boardY / frame.pxPerMm;
+	const halfMm = frame.width / 2 / frame.pxPerMm;
+	const toPx = (h: number, z: number) => ({
+		x: frame.middleX + h * frame.pxPerMm,
+		y: frame.boardY - z * frame.pxPerMm
+	});
+	if (Math.abs(alongX) < 0.05 && Math.abs(nz) < 0.05) return null;
+	const isSteep = Math.abs(alongX) >= Math.abs(nz);
+	const [from, to] = isSteep
+		? [toPx(left / alongX, 0), toPx((left - nz * topMm) / alongX, topMm)]
+		: [toPx(-halfMm, (left + alongX * halfMm) / nz), toPx(halfMm, (left - alongX * halfMm) / nz)];
+	return { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
 }

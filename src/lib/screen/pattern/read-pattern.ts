@@ -7,6 +7,9 @@ import type { PatternDraft, SolidDraft } from './pattern-draft';
 import { PATTERN_NUMBERS } from './pattern-numbers';
 import { sizesOf } from './shape-fields';
 
+/** What a pattern may have; the schema's own. */
+const MOST_UNDERCUT_MM = 1000;
+
 export interface PatternRead {
 	/** Null while something is wrong anywhere. */
 	pattern: Pattern | null;
@@ -23,7 +26,11 @@ export function readPattern(draft: PatternDraft, system: UnitSystem): PatternRea
 	const mesh = draft.body.kind === 'mesh' ? meshOf(draft.body.mesh) : null;
 	const asked = { ...draft, body: mesh ? {} : askedBody(draft.body) };
 	const { value, errors: unreadable } = readEntries(asked, PATTERN_NUMBERS, system);
-	const candidate = { detail: {}, ...Object(value), ...(mesh && { body: mesh }) };
+	const candidate = {
+		detail: {},
+		...Object(value),
+		...(mesh && { body: mesh, ...undercutOf(mesh) })
+	};
 	const parsed = patternSchema.safeParse(candidate);
 	const body = bodySchema.safeParse(candidate.body);
 	const errors = {
@@ -61,6 +68,14 @@ function meshOf(json: string): object {
 	} catch {
 		return { kind: 'mesh' };
 	}
+}
+
+/** Where the mesh was looked at for undercuts, nobody types one. */
+function undercutOf(mesh: object): { undercutMm?: number } {
+	const parsed = bodySchema.safeParse(mesh);
+	if (!parsed.success || parsed.data.kind !== 'mesh' || !parsed.data.handling) return {};
+	const { depthMm } = parsed.data.handling.undercut;
+	return { undercutMm: Math.min(MOST_UNDERCUT_MM, Math.round(depthMm * 10) / 10) };
 }
 
 /** A mesh has no fields of its own on the form: whatever is wrong with it is said at one place. */

@@ -4,14 +4,17 @@ import { draftOfPattern } from '$lib/screen/pattern/draft-of-pattern';
 import { now } from '$lib/server/clock';
 import { hasMesh } from '$lib/server/mesh-files';
 import { getPattern, savePattern } from '$lib/server/patterns.repository';
+import { gloveSheets } from '../glove-sheets';
 import { postedPattern } from '../pattern-action';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ params, locals, url }) => {
 	const row = await getPattern(locals.db, params.id);
 	if (!row) error(404, 'There is no such pattern.');
+	const isMesh = row.pattern.body.kind === 'mesh';
 	return {
 		id: row.id,
+		sheets: isMesh ? await gloveSheets(locals.db) : [],
 		name: row.pattern.name,
 		purpose: row.pattern.purpose,
 		mesh: row.pattern.body.kind === 'mesh' ? row.pattern.body : null,

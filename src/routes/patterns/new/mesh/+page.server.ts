@@ -5,11 +5,12 @@ import { now } from '$lib/server/clock';
 import { hasMesh } from '$lib/server/mesh-files';
 import { savePattern } from '$lib/server/patterns.repository';
 import { postedPattern } from '../../pattern-action';
+import { gloveSheets } from '../../glove-sheets';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ locals }) => {
+export const load: PageServerLoad = async ({ locals }) => {
 	if (!mayEdit(locals.person)) error(403, 'Patterns are added by mold makers and supervisors.');
-	return { draft: emptyPattern() };
+	return { draft: emptyPattern(), sheets: await gloveSheets(locals.db) };
 };
 
 export const actions: Actions = {

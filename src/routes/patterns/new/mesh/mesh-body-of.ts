@@ -1,4 +1,5 @@
-import type { MeshBody } from '$lib/core/geometry/mesh-body';
+import type { MeshBody, MeshBridging } from '$lib/core/geometry/mesh-body';
+import type { MeshHandling } from '$lib/core/geometry/mesh-handling';
 import type { Health } from '$lib/core/mesh/health';
 import type { MeasuredPattern } from '$lib/core/mesh/pattern-numbers';
 import type { Placement } from '$lib/core/mesh/place';
@@ -11,16 +12,19 @@ interface Known {
 	measured: MeasuredPattern | null;
 	offsets: MeshBody['offsets'] | null;
 	found: FoundPlaces | null;
+	bridgings: MeshBridging[] | null;
+	handling: MeshHandling | null;
 }
 
 /** Stands for a file that is not in the store yet. */
 const NOT_KEPT = '0'.repeat(64);
 const MOST_LINES = 30;
 
-/** The pattern's body as far as it is known; null until numbers, coat volumes and bridged places are there. */
+/** The pattern's body as far as it is known; null until all of it is measured. */
 export function meshBodyOf(known: Known, placement: Placement | null): MeshBody | null {
-	const { opened, health, measured, offsets, found } = known;
-	if (!opened || !health || !measured || !offsets || !found || !placement) return null;
+	const { opened, health, measured, offsets, found, bridgings, handling } = known;
+	if (!opened || !health || !measured || !offsets || !placement) return null;
+	if (!found || !bridgings || !handling) return null;
 	const words = healthWords(health, opened.repairs);
 	return {
 		kind: 'mesh',
@@ -39,6 +43,8 @@ export function meshBodyOf(known: Known, placement: Placement | null): MeshBody 
 		...measured.numbers,
 		offsets,
 		bridgeReachMm: found.reachMm,
-		places: found.places
+		places: found.places,
+		bridgings,
+		handling
 	};
 }
