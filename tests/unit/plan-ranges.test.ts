@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { peakMoment, type CuringMaterial } from '../../src/lib/core/laws/mass-effect';
+import { heatRanges } from '../../src/lib/core/plan/heat-ranges';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import type { Plan } from '../../src/lib/core/plan/plan';
 import { displayRange } from '../../src/lib/core/quantity/display';
@@ -59,6 +61,85 @@ describe('waste', () => {
 		expect(high - low).toBeCloseTo(0.05 * 0.4 * plan.weights.gloveG, 6);
 		expect(inputs?.map(({ figure }) => figure)).toContain('weights.gloveG');
 		expect(ends(plan, 'waste.buildG').high).toBeGreaterThan(plan.waste?.buildG ?? Infinity);
+	});
+});
+
+describe('cures, and what they cost in time', () => {
+	const uncertain = {
+		heatJPerG: { low: 90, high: 210 },
+		specificHeatJPerGK: { low: 1.4, high: 2.1 },
+		roomC: { low: 20, high: 26 },
+		thicknessMm: { low: 4, high: 8 }
+	};
+	const material: CuringMaterial = {
+		densityGPerMl: 1.2,
+		heatJPerG: 150,
+		specificHeatJPerGK: 1.7,
+		rate: { kind: 'q10', factor: 2 },
+		potLife: { timeS: 540, massG: 150, temperatureC: 23 }
+	};
+	const corner = (i: number, range: { low: number; high: number }, bit: number): number =>
+		i & bit ? range.high : range.low;
+
+	test('the coldest and the hottest end of a peak are the least and greatest of all combinations', () => {
+		const found = heatRanges(material, {
+			massG: 400,
+			calmPeakC: 80,
+			...uncertain
+		});
+		const peaks = Array.from({ length: 16 }, (_, i) => {
+			const of = {
+				...material,
+				heatJPerG: corner(i, uncertain.heatJPerG, 1),
+				specificHeatJPerGK: corner(i, uncertain.specificHeatJPerGK, 2)
+			};
+			const roomC = corner(i, uncertain.roomC, 4);
+			const thicknessMm = corner(i, uncertain.thicknessMm, 8);
+			return {
+				cup: peakMoment(of, { kind: 'cup', massG: 400 }, roomC).temperatureC,
+				film: peakMoment(of, { kind: 'film', thicknessMm }, roomC).temperatureC
+			};
+		});
+		for (const [range, key] of [
+			[found.cupPeakC, 'cup'],
+			[found.filmPeakC, 'film']
+		] as const) {
+			if ('limit' in range) throw new Error(range.limit);
+			const all = peaks.map((peak) => peak[key]);
+			expect(Math.min(...all), key).toBeCloseTo(range.low, 6);
+			expect(Math.max(...all), key).toBeCloseTo(range.high, 6);
+		}
+	});
+
+	test('peaks, waits, hands, costs and life all carry a range that holds the number', () => {
+		for (const each of [plan, makePlan(detailInputs({ roomTemperatureC: 18 }))]) {
+			for (const path of [
+				'cure.materials.0.cup.peakC',
+				'cure.materials.0.cup.workableS',
+				'cure.materials.0.film.peakC',
+				'coats.0.tackTestS',
+				'coats.0.windowClosesS',
+				'coats.0.workingS',
+				'gloveCure.testS',
+				'shellCure.testS',
+				'cost.laborS',
+				'cost.labor',
+				'cost.total',
+				'cost.perPart',
+				'life.totalPricePerPart'
+			]) {
+				const { low = NaN, high = NaN, value = NaN } = each.figures[path] ?? {};
+				expect(low, path).toBeLessThanOrEqual(value);
+				expect(high, path).toBeGreaterThanOrEqual(value);
+				expect(low, path).toBeLessThan(high);
+			}
+		}
+	});
+
+	test('a total moves by the hands on it alone: the kits have their price', () => {
+		const { low = 0, high = 0 } = plan.figures['cost.total'] ?? {};
+		expect(high - low).toBeCloseTo(0.4 * plan.cost.labor, 6);
+		expect(ends(plan, 'cost.materials')).toEqual({ low: undefined, high: undefined });
 	});
 });
 

@@ -24,11 +24,11 @@ export const CALM_SEARCHED_G = 20_000;
 export function largestCalmCupG(
 	material: CuringMaterial,
 	temperatureC: number,
-	limits: { peakC: number; searchUpToG: number }
+	limits: { peakC: number; searchUpToG: number },
+	kPerS = calibratedKPerS(material)
 ): number | null {
 	assertWithin(limits.peakC, temperatureC, 400, 'peakC');
 	assertWithin(limits.searchUpToG, 1, 100_000, 'searchUpToG');
-	const kPerS = calibratedKPerS(material);
 	const isCalm = (massG: number) =>
 		peakMoment(material, { kind: 'cup', massG }, temperatureC, kPerS).temperatureC <= limits.peakC;
 	if (!isCalm(1)) return null;

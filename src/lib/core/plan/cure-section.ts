@@ -1,19 +1,21 @@
 import { CALM_SEARCHED_G, calmCupLaw, largestCalmCupG } from '../laws/calm-cup';
-import type { CureMoment } from '../laws/exotherm';
 import { exothermLaw } from '../laws/exotherm';
 import {
 	bodyCurve,
-	calibratedKPerS,
 	massEffectLaw,
 	peakMoment,
 	workableS,
 	type CuringMaterial
 } from '../laws/mass-effect';
+import { CURE_RANGE_C } from '../laws/cure-rate';
 import type { FigureInput } from '../quantity/figure';
+import { around } from '../quantity/range';
 import type { Sheet } from '../materials/sheet';
 import { curingMaterial, roughHeatNote } from './curing-material';
+import { thinned } from './thinned-curve';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
+import { calibrated, heatRanges, rangeOfInput, spreadRange } from './heat-ranges';
 import { warnOfHeat } from './heat-warnings';
 import { remembered } from './remembered';
 import { computed, entered, traced, type Draft } from './trace';
@@ -22,8 +24,6 @@ import { withinLaw } from './within-law';
 type CureSection = NonNullable<Plan['cure']>;
 type CureMaterial = CureSection['materials'][number];
 
-/** Points of a curve that is drawn; choice of the plan. */
-const POINTS = 24;
 /** Curves end after this many times the workable time; a choice of what to show. */
 const SHOWN_TIMES = 4;
 const CAUTION =
@@ -61,7 +61,7 @@ const materialIndex = (uses: readonly MixedUse[], use: MixedUse): number =>
 
 const heatsItself = remembered(
 	(material: CuringMaterial, massG: number, thicknessMm: number, temperatureC: number) => {
-		const kPerS = calibratedKPerS(material);
+		const kPerS = calibrated(material);
 		const cup = { kind: 'cup', massG } as const;
 		const film = { kind: 'film', thicknessMm } as const;
 		const workable = workableS(material, cup, temperatureC, kPerS);
@@ -77,7 +77,12 @@ const heatsItself = remembered(
 );
 
 const calmCup = remembered((material: CuringMaterial, temperatureC: number, peakC: number) => ({
-	massG: largestCalmCupG(material, temperatureC, { peakC, searchUpToG: CALM_SEARCHED_G })
+	massG: largestCalmCupG(
+		material,
+		temperatureC,
+		{ peakC, searchUpToG: CALM_SEARCHED_G },
+		calibrated(material)
+	)
 }));
 
 function cureMaterial(
@@ -92,8 +97,25 @@ function cureMaterial(
 	const path = `cure.materials.${index}`;
 	const rough = roughHeatNote(sheet);
 	const noted = (text: string): string => (rough ? `${text} ${rough}` : text);
-	const room = entered('T_room', 'room temperature', temperatureC, 'C');
+	const offK = draft.inputs.shop.roomSpreadK ?? DEFAULTS.thermometerK.value;
+	const room: FigureInput = {
+		...entered('T_room', 'room temperature', temperatureC, 'C'),
+		low: Math.max(CURE_RANGE_C.min, temperatureC - offK),
+		high: Math.min(CURE_RANGE_C.max, temperatureC + offK)
+	};
+	const thickness: FigureInput = {
+		...computed('d', 'thickest coat', thickestMm, 'mm'),
+		...around(thickestMm, 2 * DEFAULTS.spreadFraction.value)
+	};
 	const cupInputs = [...inputs, room, computed('m', 'largest cup of the plan', largestCupG, 'g')];
+	const ranges = heatRanges(material, {
+		massG: largestCupG,
+		calmPeakC,
+		heatJPerG: rangeOfInput(inputs, 'ΔH'),
+		specificHeatJPerGK: rangeOfInput(inputs, 'c'),
+		roomC: rangeOfInput([room], 'T_room'),
+		thicknessMm: rangeOfInput([thickness], 'd')
+	});
 	const calmG = calmCup(material, temperatureC, Math.max(calmPeakC, temperatureC)).massG;
 	if (calmG !== null) {
 		traced(draft, `${path}.largestCalmG`, {
@@ -102,6 +124,7 @@ function cureMaterial(
 			unit: 'g',
 			law: calmCupLaw,
 			inputs: [...inputs, room, defaultInput('T_limit', 'calmPeakC')],
+			...spreadRange(ranges.calmG, calmG),
 			note: noted(
 				calmG >= CALM_SEARCHED_G
 					? 'No cup up to 20 kg passes the limit.'
@@ -119,7 +142,8 @@ function cureMaterial(
 				value: heat.workable,
 				unit: 's',
 				law: massEffectLaw,
-				inputs: cupInputs
+				inputs: cupInputs,
+				...spreadRange(ranges.workableS, heat.workable)
 			}),
 			peakC: traced(draft, `${path}.cup.peakC`, {
 				label: `${sheet.name}: hottest, if the largest cup is forgotten`,
@@ -127,6 +151,7 @@ function cureMaterial(
 				unit: 'C',
 				law: exothermLaw,
 				inputs: cupInputs,
+				...spreadRange(ranges.cupPeakC, heat.cupPeak.temperatureC),
 				note: noted('The middle runs hotter than this.')
 			}),
 			peakAtS: heat.cupPeak.atS,
@@ -139,7 +164,8 @@ function cureMaterial(
 				value: heat.filmPeak.temperatureC,
 				unit: 'C',
 				law: exothermLaw,
-				inputs: [...inputs, room, computed('d', 'thickest coat', thickestMm, 'mm')],
+				inputs: [...inputs, room, thickness],
+				...spreadRange(ranges.filmPeakC, heat.filmPeak.temperatureC),
 				note: noted('Errs hot: cold backing takes up more heat than the law says.')
 			}),
 			curve: heat.filmCurve
@@ -149,26 +175,4 @@ function cureMaterial(
 	};
 	warnOfHeat(draft, sheet, found);
 	return found;
-}
-
-/** So many points of a curve, its hottest among them, rounded for a drawing. */
-function thinned(curve: readonly CureMoment[]): CureMoment[] {
-	const last = curve.length - 1;
-	const hottest = curve.reduce(
-		(best, { temperatureC }, i) => (temperatureC > (curve[best]?.temperatureC ?? 0) ? i : best),
-		0
-	);
-	const kept = new Set([hottest, last]);
-	for (let i = 0; i < POINTS - 1; i += 1) kept.add(Math.round((i * last) / (POINTS - 1)));
-	return [...kept]
-		.sort((a, b) => a - b)
-		.flatMap((i) => {
-			const moment = curve[i];
-			if (!moment) return [];
-			return {
-				atS: Math.round(moment.atS),
-				temperatureC: Math.round(moment.temperatureC * 10) / 10,
-				conversion: Math.round(moment.conversion * 1000) / 1000
-			};
-		});
 }

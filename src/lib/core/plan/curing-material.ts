@@ -1,8 +1,9 @@
 import type { CuringMaterial } from '../laws/mass-effect';
 import { cureRateFrom } from '../laws/cure-rate';
 import type { FigureInput } from '../quantity/figure';
+import { around } from '../quantity/range';
 import type { Sheet } from '../materials/sheet';
-import { DEFAULTS } from './defaults';
+import { DEFAULTS, defaultInput } from './defaults';
 import { assumed, fromSheet } from './trace';
 
 interface TypicalHeat {
@@ -78,15 +79,18 @@ export function curingMaterial(
 			fromSheet('m_pot', 'in a cup of', massG, 'g'),
 			fromSheet('T_1', 'at', atC, 'C'),
 			sheet.heatJPerG === undefined
-				? assumed(
-						'ΔH',
-						`heat of a ${sheet.family} (typical, in part from memory; see the note)`,
-						heatJPerG,
-						'J/g'
-					)
+				? {
+						...assumed(
+							'ΔH',
+							`heat of a ${sheet.family} (typical, in part from memory; see the note)`,
+							heatJPerG,
+							'J/g'
+						),
+						...around(heatJPerG, DEFAULTS.heatSpread.value)
+					}
 				: fromSheet('ΔH', 'heat of reaction', heatJPerG, 'J/g'),
 			sheet.specificHeatJPerGK === undefined
-				? assumed('c', 'heat capacity (common practice, no source)', specificHeatJPerGK, 'J/(g·K)')
+				? defaultInput('c', 'heatCapacity')
 				: fromSheet('c', 'heat capacity', specificHeatJPerGK, 'J/(g·K)'),
 			fromSheet('ρ', 'density of the mix', sheet.mixedDensityGPerMl, 'g/mL')
 		]

@@ -1,3 +1,4 @@
+import { DEFAULT_Q10 } from '../laws/cure-rate';
 import type { FigureInput } from '../quantity/figure';
 import type { Range } from '../quantity/range';
 import type { Unit } from '../quantity/unit';
@@ -15,7 +16,7 @@ const between = (
 	label: string,
 	[low, value, high]: readonly [number, number, number],
 	unit: Unit
-): Default => ({ label, value, unit, range: { low, high } });
+): Default & { range: Range } => ({ label, value, unit, range: { low, high } });
 
 /** What a plan takes when neither sheet, shop nor person says; common practice, no source. */
 export const DEFAULTS = {
@@ -46,8 +47,9 @@ export const DEFAULTS = {
 	areaSpread: entry('uncertainty of a measured area', 0.02, 'fraction'),
 	pourSpread: entry('uncertainty of a poured volume', 0.02, 'fraction'),
 	pourLoss: entry('casting left in cups and spills', 0.05, 'fraction'),
-	moldLifePours: entry('pours before a glove is worn out', 50, 'count'),
-	pourLaborS: entry('hands on a pour and its release', 2700, 's'),
+	moldLifePours: between('pours before a glove is worn out', [25, 50, 100], 'count'),
+	pourLaborS: between('hands on a pour and its release', [1800, 2700, 3600], 's'),
+	laborSpread: entry('uncertainty of the time that hands are on a job', 0.2, 'fraction'),
 	filmWater: entry('water in the parting film', 0.6, 'fraction'),
 	filmSolids: entry('solids in the parting film', 0.08, 'fraction'),
 	roomM3: entry('volume of the room', 60, 'm3'),
@@ -56,7 +58,10 @@ export const DEFAULTS = {
 	clearShare: entry('share of the limit at which waiting ends', 0.1, 'fraction'),
 	poolAirMPerS: entry('air speed over wet material, the least of the law', 0.5, 'm/s'),
 	calmPeakC: entry('hottest that a forgotten cup may get before it softens and fumes', 80, 'C'),
-	heatCapacity: entry('heat capacity of the mix', 1.7, 'J/(g·K)'),
+	heatCapacity: between('heat capacity of the mix', [1.4, 1.7, 2.1], 'J/(g·K)'),
+	thermometerK: entry('how far the thermometer may be off', 1, 'K'),
+	q10: between('speed of the cure over ten kelvin', [1.5, DEFAULT_Q10, 3], 'count'),
+	heatSpread: entry('uncertainty of a typical heat of reaction', 0.4, 'fraction'),
 	nightRampS: entry('the room cools or warms up within', 7200, 's'),
 	riserMm: entry('height of the riser over the lid', 50, 'mm'),
 	straps: entry('straps round the mold', 2, 'count'),

@@ -33,9 +33,11 @@ export function largestCup(
 		temperatureC: draft.temperatureC,
 		safe: 'exact'
 	});
+	const afterMixingS = (potS: number): number => Math.max(0, Math.floor(potS - mixS));
 	const workingS = traced(draft, `${path}.workingS`, {
 		label: `${title}: time to lay a cup after mixing`,
-		value: Math.max(0, Math.floor(pot.timeS - mixS)),
+		value: afterMixingS(pot.timeS),
+		...(pot.range && { low: afterMixingS(pot.range.low), high: afterMixingS(pot.range.high) }),
 		unit: 's',
 		law: pot.law,
 		inputs: [...pot.inputs, mixInput],

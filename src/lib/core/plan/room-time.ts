@@ -8,17 +8,18 @@ import {
 } from '../laws/cure-rate';
 import { cureWindowLaw, cureWindowS } from '../laws/cure-window';
 import type { FigureInput, Law } from '../quantity/figure';
+import { isOneNumber, type Range } from '../quantity/range';
 import type { SheetTime } from '../materials/sheet';
 import { DEFAULTS, defaultInput, type DefaultKey } from './defaults';
-import { entered, fromSheet } from './trace';
+import { computed, entered, fromSheet } from './trace';
 
 export interface RoomTime {
 	timeS: number;
 	law: Law;
 	inputs: FigureInput[];
 	isDefault: boolean;
-	/** Between the warmest and the coldest place of the room, when the shop says how far they differ. */
-	range: { low: number; high: number } | null;
+	/** Between the warmest and the coldest place of the room, and between the ends of a Q10 that is a rule of thumb. */
+	range: Range | null;
 }
 
 const MINUTE_S = 60;
@@ -50,6 +51,8 @@ export function roomTime(given: {
 	const first = { timeS: at.timeS, temperatureC: at.atC };
 	const exactS = timeAtTemperatureS(first, temperatureC, rate);
 	const isSpread = spreadK > 0 && safe !== 'exact';
+	const offK = given.spreadK ?? DEFAULTS.thermometerK.value;
+	const range = likelyRange(first, { temperatureC, spreadK: offK }, rate, safe);
 	const stated: FigureInput[] = sheet
 		? [
 				fromSheet('t_1', label, at.timeS, 's'),
@@ -62,16 +65,54 @@ export function roomTime(given: {
 		inputs: [
 			...stated,
 			entered('T_2', 'room temperature', temperatureC, 'C'),
-			...(isSpread ? [entered('ΔT', 'how far a place may differ from it', spreadK, 'K')] : [])
+			...(given.spreadK === undefined
+				? [defaultInput('ΔT', 'thermometerK')]
+				: [entered('ΔT', 'how far a place may differ from it', spreadK, 'K')]),
+			rate.kind === 'arrhenius'
+				? computed(
+						'E_a',
+						'from the two times of the data sheet',
+						rate.activationEnergyKjPerMol,
+						'kJ/mol'
+					)
+				: q10Input(range !== null)
 		],
 		isDefault: !sheet,
-		range: isSpread
-			? {
-					low: safeS(first, { temperatureC, spreadK }, rate, 'sooner'),
-					high: safeS(first, { temperatureC, spreadK }, rate, 'later')
-				}
-			: null
+		range
 	};
+}
+
+/** Between the warmest and the coldest place, at every rate that it may follow; null when nothing moves it. */
+function likelyRange(
+	first: TimeAt,
+	place: { temperatureC: number; spreadK: number },
+	rate: CureRate,
+	safe: 'later' | 'sooner' | 'exact'
+): Range | null {
+	const at = (offK: number, each: CureRate) =>
+		timeAtTemperatureS(first, place.temperatureC + offK, each);
+	const times = likely(rate).map((each) => ({
+		soonest: safe === 'exact' ? at(place.spreadK, each) : safeS(first, place, each, 'sooner'),
+		latest: safe === 'exact' ? at(-place.spreadK, each) : safeS(first, place, each, 'later')
+	}));
+	const low = Math.min(...times.map(({ soonest }) => soonest));
+	const high = Math.max(...times.map(({ latest }) => latest));
+	return isOneNumber({ low, high }) ? null : { low, high };
+}
+
+/** The rule of thumb; at the data sheet's own temperature its range moves nothing and is not shown. */
+function q10Input(moves: boolean): FigureInput {
+	const input = defaultInput('Q10', 'q10');
+	if (moves) return input;
+	const { symbol, label, value, unit, origin } = input;
+	return { symbol, label, value, unit, origin };
+}
+
+/** The rates that a time may follow: the one of two measured times, or a rule of thumb at its ends. */
+function likely(rate: CureRate): CureRate[] {
+	if (rate.kind === 'arrhenius') return [rate];
+	const { low, high } = DEFAULTS.q10.range;
+	return [low, rate.factor, high].map((factor) => ({ kind: 'q10', factor }));
 }
 
 function safeS(
