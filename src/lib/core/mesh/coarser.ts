@@ -8,6 +8,21 @@ export interface Coarser {
 	movedMm: number;
 }
 
+/** How coarse a copy is on which something was computed. */
+export interface SimplifiedCopy {
+	triangles: number;
+	movedMm: number;
+	/** By how much its volume differs from that of the whole mesh. */
+	volumeOffFraction: number;
+}
+
+/** How a copy differs from its original; null when it does not. */
+export function simplifiedCopy(whole: Mesh, { mesh, movedMm }: Coarser): SimplifiedCopy | null {
+	if (mesh === whole) return null;
+	const volumeOffFraction = measuresOf(mesh).signedVolume / measuresOf(whole).signedVolume - 1;
+	return { triangles: mesh.triangles.length / 3, movedMm, volumeOffFraction };
+}
+
 /** Two triangles for each square of the grid on a flat face; a slanting one takes fewer for its area. */
 const TRIANGLES_PER_CELL = 2.1;
 

@@ -6,8 +6,8 @@ export function simplifiedWords({ triangles, movedMm, volumeOffFraction }: Simpl
 	const moved = Number(movedMm.toPrecision(2));
 	const off = Number((100 * Math.abs(volumeOffFraction)).toPrecision(2));
 	return (
-		`Area, volume and sizes are those of the whole mesh. Coats, bridged places, opening, section and picture ` +
-		`are computed on a copy of ${count} triangles, its corners moved by ${moved} mm at most and its volume ` +
-		`off by ${off} %: what is finer than that may be missed.`
+		`Area, volume and sizes are of the whole mesh; coats, bridged places, opening, section and picture of ` +
+		`a copy of ${count} triangles, its corners moved by up to ${moved} mm, its volume off by ${off} %: ` +
+		`what is finer may be missed.`
 	);
 }

@@ -1,15 +1,18 @@
 import type { MeshBody, MeshBridging } from '$lib/core/geometry/mesh-body';
 import type { MeshHandling } from '$lib/core/geometry/mesh-handling';
+import type { SimplifiedCopy } from '$lib/core/mesh/coarser';
 import type { Health } from '$lib/core/mesh/health';
 import type { MeasuredPattern } from '$lib/core/mesh/pattern-numbers';
 import type { Placement } from '$lib/core/mesh/place';
 import type { FoundPlaces, OpenedMesh } from '$lib/device/mesh-messages';
 import { healthWords } from '$lib/screen/mesh/health-words';
+import { simplifiedWords } from '$lib/screen/mesh/simplified-words';
 
 interface Known {
 	opened: OpenedMesh | null;
 	health: Health | null;
 	measured: MeasuredPattern | null;
+	simplified: SimplifiedCopy | null;
 	offsets: MeshBody['offsets'] | null;
 	found: FoundPlaces | null;
 	bridgings: MeshBridging[] | null;
@@ -26,6 +29,7 @@ export function meshBodyOf(known: Known, placement: Placement | null): MeshBody 
 	if (!opened || !health || !measured || !offsets || !placement) return null;
 	if (!found || !bridgings || !handling) return null;
 	const words = healthWords(health, opened.repairs);
+	const onCopy = known.simplified ? [simplifiedWords(known.simplified)] : [];
 	return {
 		kind: 'mesh',
 		file: {
@@ -39,7 +43,7 @@ export function meshBodyOf(known: Known, placement: Placement | null): MeshBody 
 		scale: placement.scale,
 		down: [...placement.down],
 		turnDeg: placement.turnDeg,
-		health: [words.verdict, ...words.repaired, ...words.left].slice(0, MOST_LINES),
+		health: [words.verdict, ...onCopy, ...words.repaired, ...words.left].slice(0, MOST_LINES),
 		...measured.numbers,
 		offsets,
 		bridgeReachMm: found.reachMm,
