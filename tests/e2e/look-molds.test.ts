@@ -36,7 +36,7 @@ test('the bench of every mold of the demo, whatever its state', async ({
 	expect(complaints).toEqual([]);
 });
 
-for (const part of ['', '/plan', '/sign', '/record']) {
+for (const part of ['', '/plan', '/sign', '/record', '/labels']) {
 	test(`a finished mold and one at work: /jobs/[id]${part}`, async ({
 		context,
 		page,

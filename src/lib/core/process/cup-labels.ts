@@ -1,0 +1,63 @@
+import { HAZARDS } from '../content/vocabulary';
+import type { Plan } from '../plan/plan';
+import { batchesLaid, type AsBuiltCup } from './as-built-batches';
+import { addSeconds } from './instant';
+import { contextOf, type JobState } from './job';
+
+/** One cup as its label shows it: what goes in, and its times, empty till they are known. */
+export interface CupLabel {
+	id: string;
+	/** "Build coat 2, cup 1 of 3". */
+	title: string;
+	materialName: string;
+	/** In pouring order. */
+	parts: Array<{ part: string; massG: number }>;
+	hazards: string[];
+	/** From the end of mixing till it must be laid. */
+	workingS: number;
+	mixedAt: string | null;
+	useByAt: string | null;
+}
+
+/** A label for each cup of the plan, in the order in which they are mixed; with its times once they are known. */
+export function cupLabels(state: JobState): CupLabel[] {
+	const { plan } = contextOf(state);
+	const laid = batchesLaid(state);
+	const batches = [
+		...plan.coats.map((coat) => ({
+			...coat,
+			title: `${coat.kind === 'detail' ? 'Detail' : 'Build'} coat ${coat.number}`
+		})),
+		...plan.shell.rounds
+	];
+	return batches.flatMap(({ id, title, materialId, materialName, cups, workingS }) => {
+		const done = laid.filter((section) => section.id === id).at(-1)?.cups ?? [];
+		return cups.map(({ parts }, i): CupLabel => {
+			const built = builtCup(done, i + 1);
+			const mixedAt = built?.mixedAt ?? null;
+			return {
+				id: `${id} ${i}`,
+				title: `${title}, cup ${i + 1} of ${cups.length}`,
+				materialName,
+				// What was split anew after a short cup is weighed by the new targets.
+				parts: built?.parts.map(({ part, targetG }) => ({ part, massG: targetG })) ?? parts,
+				hazards: hazardsOf(plan, materialId),
+				workingS,
+				mixedAt,
+				useByAt: mixedAt === null ? null : addSeconds(mixedAt, workingS)
+			};
+		});
+	});
+}
+
+/** A cup set aside gives its number to the one that takes its place. */
+function builtCup(cups: readonly AsBuiltCup[], number: number): AsBuiltCup | undefined {
+	return cups.filter((cup) => cup.number === number && cup.discarded === null).at(-1);
+}
+
+function hazardsOf({ inputs }: Plan, materialId: string): string[] {
+	const sheet = Object.values(inputs.materials).find(({ id }) => id === materialId);
+	const labels: Record<string, { label: string } | undefined> = HAZARDS;
+	// A sheet may name others than those we have a sign for.
+	return [...new Set((sheet?.hazards ?? []).map((id) => labels[id]?.label ?? id))];
+}
