@@ -12,6 +12,8 @@ export default defineConfig({
 		...devices['Desktop Chrome'],
 		actionTimeout: 30_000,
 		navigationTimeout: 30_000,
+		// Only the tests of working without the server want one: it takes the whole app along.
+		serviceWorkers: 'block',
 		locale: 'en-US',
 		timezoneId: 'America/Chicago',
 		// Pictures and snapshots of every act would take more time than the acts themselves.

@@ -16,6 +16,9 @@ export interface App {
 	restart(): Promise<void>;
 	/** Kills the server as a power cut would, and starts it again. */
 	kill9(): Promise<void>;
+	/** Out of reach from here on, till `start`. */
+	stop(): Promise<void>;
+	start(): Promise<void>;
 }
 
 /** Starts the built app on an empty data folder, lets `use` work with it, and clears up. */
@@ -40,7 +43,9 @@ async function withApp(use: (app: App) => Promise<void>): Promise<void> {
 		async kill9() {
 			await server.end('SIGKILL');
 			await server.start();
-		}
+		},
+		stop: () => server.end('SIGKILL'),
+		start: () => server.start()
 	});
 	await server.end('SIGTERM');
 	await rm(folder, { recursive: true, force: true });

@@ -1,11 +1,7 @@
-import { rehearseJob } from '../../src/lib/core/process/rehearsal';
-import { addSeconds } from '../../src/lib/core/process/instant';
-import { writeJob } from '../../src/lib/server/demo-write';
-import { openStore } from '../../src/lib/server/store';
 import type { Page } from '@playwright/test';
-import { handPlan } from '../fixtures/plan';
 import { expect, test } from './app';
-import { seedShop, WORKER_PIN } from './seeded-shop';
+import { jobAtFirstCup } from './job-at-first-cup';
+import { WORKER_PIN } from './seeded-shop';
 
 const MOST_TABS = 60;
 
@@ -25,23 +21,6 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 		}
 	}
 	throw new Error(`no ${name} within ${MOST_TABS} tabs`);
-}
-
-/** A job at its first cup, in the hands of the worker, who has read everything. */
-async function jobAtFirstCup(dataDir: string) {
-	const { supervisor, worker } = await seedShop(dataDir, { jobs: 0 });
-	const jobId = 'job-by-keyboard';
-	const plan = handPlan();
-	const { log } = rehearseJob(plan, {
-		jobId,
-		until: 'build',
-		startAt: addSeconds(new Date().toISOString(), -6 * 3600),
-		crew: { worker: worker.id, supervisor: supervisor.id }
-	});
-	const db = await openStore(dataDir);
-	await writeJob(db, { jobId, plan, log });
-	await db.destroy();
-	return { worker, jobId };
 }
 
 test('signing in and working with the keys alone, up to a cup that is mixed', async ({

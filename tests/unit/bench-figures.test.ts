@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { benchStep } from '../../src/lib/core/process/bench-step';
-import { stepFigures } from '../../src/lib/server/bench-figures';
+import { stepFigures } from '../../src/lib/core/bench/bench-figures';
 import { BenchLog, MAKER } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 

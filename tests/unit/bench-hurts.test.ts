@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { hurtsOf } from '../../src/lib/server/bench-hurts';
+import { hurtsOf } from '../../src/lib/core/bench/bench-hurts';
+import { textsOfBench } from '../../src/lib/server/content';
 import { handPlan } from '../fixtures/plan';
 
 /** The plan of the fixtures with another family and other hazards for its build material. */
@@ -10,7 +11,9 @@ function planWith(family: 'urethane' | 'tin silicone', hazards: Array<'isocyanat
 	return { ...plan, inputs: { ...plan.inputs, materials: { ...materials, build } } };
 }
 
-const ids = (...given: Parameters<typeof hurtsOf>) => hurtsOf(...given).hazards.map(({ id }) => id);
+type Tail = Parameters<typeof hurtsOf> extends [unknown, ...infer Rest] ? Rest : never;
+const ids = (slug: string, ...given: Tail) =>
+	hurtsOf(textsOfBench.steps[slug], ...given).hazards.map(({ id }) => id);
 
 describe('what hurts at a step', () => {
 	test('is isocyanate where a urethane is brushed, also when its sheet forgets to say so', () => {

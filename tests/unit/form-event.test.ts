@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { eventSchema } from '../../src/lib/core/process/events';
-import { fieldErrors } from '../../src/lib/server/field-errors';
-import { eventFromForm, filledRows, isEventType } from '../../src/lib/server/form-event';
+import { fieldErrors } from '../../src/lib/core/bench/field-errors';
+import { eventFromForm, filledRows, isEventType } from '../../src/lib/core/bench/form-event';
 
 function form(fields: Record<string, string>): FormData {
 	const data = new FormData();

@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { processMachine } from '../../src/lib/core/process/chart/machine';
-import { benchView } from '../../src/lib/server/bench-view';
+import { benchView } from '../../src/lib/core/bench/bench-view';
+import { textsOfBench } from '../../src/lib/server/content';
 import { getJob } from '../../src/lib/server/jobs.repository';
 import { CREW, storedJob } from '../fixtures/server-store';
 import { testStore } from '../fixtures/test-store';
@@ -17,7 +18,9 @@ test('a second look at the bench folds nothing, and offers the last entry to who
 			names: {},
 			at: job.state.lastAt,
 			zone: 'UTC',
-			system: 'SI'
+			system: 'SI',
+			texts: textsOfBench,
+			actId: 'none'
 		});
 	look(CREW.worker);
 	const steps = vi.spyOn(processMachine, 'transition');

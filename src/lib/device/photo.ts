@@ -22,16 +22,20 @@ async function shrink(file: File): Promise<Blob> {
 	});
 }
 
-export type SentPhoto = { ok: true; hash: string } | { ok: false; reason: string };
+export type SentPhoto =
+	{ ok: true; hash: string } | { ok: false; reason: string; isAway?: true };
 
-/** Shrinks a photo and sends it to the shop's store. Never throws: a photo must not stop the work. */
-export async function sendPhoto(file: File): Promise<SentPhoto> {
-	let body: Blob;
+/** A photo as the shop keeps it, or why this device cannot read it. */
+export async function shrunkPhoto(file: File): Promise<Blob | { ok: false; reason: string }> {
 	try {
-		body = await shrink(file);
+		return await shrink(file);
 	} catch {
 		return { ok: false, reason: `${file.name} is not a picture this device can read.` };
 	}
+}
+
+/** Sends a shrunk photo to the shop's store; `isAway` when no answer came. Never throws. */
+export async function postPhoto(body: Blob): Promise<SentPhoto> {
 	try {
 		const answer = await fetch('/api/photos', {
 			method: 'POST',
@@ -47,6 +51,16 @@ export async function sendPhoto(file: File): Promise<SentPhoto> {
 		}
 		return { ok: false, reason: 'The server did not take the photo. Try it once more.' };
 	} catch {
-		return { ok: false, reason: 'No answer from the server. Try the photo once more.' };
+		return {
+			ok: false,
+			isAway: true,
+			reason: 'No answer from the server. Try the photo once more.'
+		};
 	}
+}
+
+/** Shrinks a photo and sends it to the shop's store. Never throws: a photo must not stop the work. */
+export async function sendPhoto(file: File): Promise<SentPhoto> {
+	const body = await shrunkPhoto(file);
+	return 'ok' in body ? body : postPhoto(body);
 }

@@ -1,6 +1,26 @@
 import { addSeconds } from '$lib/core/process/instant';
+import { isKeptPage } from './keep/kept-page';
 
 const EPOCH = '1970-01-01T00:00:00Z';
+const OFFSET_KEY = 'gw-clock-offset-ms';
+
+/** How far the server was ahead of this device when they last spoke. */
+function keptOffsetMs(): number | null {
+	try {
+		const text = localStorage.getItem(OFFSET_KEY);
+		return text === null || !Number.isFinite(Number(text)) ? null : Number(text);
+	} catch {
+		return null;
+	}
+}
+
+function keepOffset(offsetMs: number): void {
+	try {
+		localStorage.setItem(OFFSET_KEY, String(offsetMs));
+	} catch {
+		// Without storage a page opened without the server goes by the device's own clock.
+	}
+}
 
 /**
  * The server's clock, kept going on the device: the page brings the server's instant, the device only
@@ -10,9 +30,13 @@ export class ServerClock {
 	#offsetMs = 0;
 	#ms = $state(0);
 
+	/** The instant of a page that was kept on this device: long past. */
+	#stale: string | null = null;
+
 	constructor(serverNow: string) {
-		this.#ms = Date.parse(serverNow);
-		this.#offsetMs = this.#ms - Date.now();
+		if (isKeptPage()) this.#stale = serverNow;
+		this.#offsetMs = isKeptPage() ? (keptOffsetMs() ?? 0) : Date.parse(serverNow) - Date.now();
+		this.#ms = Date.now() + this.#offsetMs;
 	}
 
 	/** The present as an ISO instant, to the second. */
@@ -22,7 +46,9 @@ export class ServerClock {
 
 	/** Takes the server's instant from an answer that has just come in. */
 	set(serverNow: string): void {
+		if (serverNow === this.#stale) return;
 		this.#offsetMs = Date.parse(serverNow) - Date.now();
+		keepOffset(this.#offsetMs);
 		this.#tick();
 	}
 

@@ -1,3 +1,4 @@
+import { benchTexts } from '$lib/core/bench/bench-texts';
 import { readLibrary } from '$lib/core/content/library';
 
 const files = import.meta.glob<string>('/content/**/*.md', {
@@ -7,4 +8,8 @@ const files = import.meta.glob<string>('/content/**/*.md', {
 });
 
 /** Everything people read, parsed once when the server starts, so bad content never serves a page. */
-export const { steps, briefings, troubles, lessons, caution, glossary } = readLibrary(files);
+const library = readLibrary(files);
+export const { steps, briefings, troubles, lessons, caution, glossary } = library;
+
+/** What a bench shows of them. */
+export const textsOfBench = benchTexts(library);

@@ -1,7 +1,9 @@
 import { error } from '@sveltejs/kit';
+import { benchView } from '$lib/core/bench/bench-view';
+import { newActId } from '$lib/server/act-id';
 import { actFromForm } from '$lib/server/bench-act';
-import { benchView } from '$lib/server/bench-view';
 import { now } from '$lib/server/clock';
+import { textsOfBench } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -15,7 +17,9 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		names: await namesById(db),
 		at: now(),
 		zone: shop.zone,
-		system: shop.units
+		system: shop.units,
+		texts: textsOfBench,
+		actId: newActId()
 	});
 };
 

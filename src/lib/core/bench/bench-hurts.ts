@@ -6,10 +6,10 @@ import {
 	type PhaseId,
 	type PpeId,
 	type VentilationId
-} from '$lib/core/content/vocabulary';
-import type { MaterialFamily, Sheet } from '$lib/core/materials/sheet';
-import type { Plan } from '$lib/core/plan/plan';
-import { steps } from './content';
+} from '../content/vocabulary';
+import type { MaterialFamily, Sheet } from '../materials/sheet';
+import type { Plan } from '../plan/plan';
+import type { BenchTexts } from './bench-texts';
 
 /** What cannot come out of a material of these families; anything else a step names stays. */
 const NOT_OF: Partial<Record<HazardId, readonly MaterialFamily[]>> = {
@@ -42,11 +42,10 @@ function materialsIn(phase: PhaseId, { inputs: { materials: m } }: Plan): Sheet[
  * What can hurt at a step: what its text names, without what the materials at work there cannot give
  * off by their family, and with what their own sheets name. Where in doubt it stays.
  */
-export function hurtsOf(slug: string, phase: PhaseId, plan: Plan) {
-	const text = steps.get(slug);
+export function hurtsOf(text: BenchTexts['steps'][string] | undefined, phase: PhaseId, plan: Plan) {
 	const used = materialsIn(phase, plan);
 	const named: readonly HazardId[] = text?.hurts ?? [];
-	const own = WET.includes(slug) ? (used ?? []).flatMap(({ hazards }) => hazards) : [];
+	const own = WET.includes(text?.slug ?? '') ? (used ?? []).flatMap(({ hazards }) => hazards) : [];
 	const isOut = (id: HazardId) =>
 		used !== null &&
 		!used.some(({ hazards }) => hazards.includes(id)) &&

@@ -1,9 +1,9 @@
-import { asBuilt, type AsBuilt } from '$lib/core/process/as-built';
-import { batchAtWork, cupInPreparation } from '$lib/core/process/context';
-import { contextOf, type JobState } from '$lib/core/process/job';
-import { cupToWeigh } from '$lib/core/process/next-cup';
-import type { BenchStep } from '$lib/core/process/step';
-import type { CupAtScale } from '$lib/core/process/cup-advice';
+import { asBuilt, type AsBuilt } from '../process/as-built';
+import { batchAtWork, cupInPreparation } from '../process/context';
+import { contextOf, type JobState } from '../process/job';
+import { cupToWeigh } from '../process/next-cup';
+import type { BenchStep } from '../process/step';
+import type { CupAtScale } from '../process/cup-advice';
 
 /** The cup to weigh at this step, with what is known of its material; null when none is. */
 export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null {

@@ -1,7 +1,7 @@
-import { contextOf, type JobState } from '$lib/core/process/job';
-import { cupToWeigh } from '$lib/core/process/next-cup';
-import type { BenchStep } from '$lib/core/process/step';
-import type { Figure } from '$lib/core/quantity/figure';
+import { contextOf, type JobState } from '../process/job';
+import { cupToWeigh } from '../process/next-cup';
+import type { BenchStep } from '../process/step';
+import type { Figure } from '../quantity/figure';
 
 /** A number of the step in view that opens to how it was found. */
 interface StepFigure {

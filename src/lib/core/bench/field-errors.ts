@@ -1,7 +1,7 @@
-import { eventSchema } from '$lib/core/process/events';
-import type { UnitSystem } from '$lib/core/quantity/display';
-import { typedUnitOf } from '$lib/core/process/typed-units';
-import type { ActField } from '$lib/core/process/step';
+import { eventSchema } from '../process/events';
+import type { UnitSystem } from '../quantity/display';
+import { typedUnitOf } from '../process/typed-units';
+import type { ActField } from '../process/step';
 
 /** What is wrong with an act's fields, by the name the field has in the form; empty when nothing is. */
 export function fieldErrors(

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { eventSchema, type EventType } from '$lib/core/process/events';
+import { eventSchema, type EventType } from '../process/events';
 
 const NUMBER = /^[+-]?\d+(\.\d+)?$/;
 /** Filled in by the server, never by a form. */

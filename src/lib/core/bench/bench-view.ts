@@ -1,27 +1,34 @@
-import type { UnitSystem } from '$lib/core/quantity/display';
-import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
-import { openDeviations } from '$lib/core/process/changes/deviations';
-import { benchStep } from '$lib/core/process/bench-step';
-import { eventSchema } from '$lib/core/process/events';
-import { contextOf } from '$lib/core/process/job';
-import type { Act } from '$lib/core/process/step';
-import { undoable } from '$lib/core/process/undo';
-import { statePath } from '$lib/core/process/state-path';
-import { jobSummary } from '$lib/core/process/summary';
-import { TROUBLES } from '$lib/core/process/troubles';
-import { sectionOfJob } from '$lib/core/process/section-of-job';
-import { newActId } from './act-id';
+import type { UnitSystem } from '../quantity/display';
+import { ENTRY_LABELS } from '../process/entry-labels';
+import { openDeviations } from '../process/changes/deviations';
+import { benchStep } from '../process/bench-step';
+import { eventSchema } from '../process/events';
+import { contextOf, type JobState } from '../process/job';
+import type { Plan } from '../plan/plan';
+import type { Act } from '../process/step';
+import { undoable } from '../process/undo';
+import { statePath } from '../process/state-path';
+import { jobSummary } from '../process/summary';
+import { TROUBLES } from '../process/troubles';
+import { sectionOfJob } from '../process/section-of-job';
 import { cupAtScale } from './bench-cup';
 import { withBriefingTitles } from './briefing-titles';
 import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
-import { briefings, steps, troubles } from './content';
-import type { JobFile } from './job-file';
+import type { BenchTexts } from './bench-texts';
 
 /** Acts that photos may go with. */
 const PHOTO_TYPES = eventSchema.options
 	.filter(({ shape }) => 'photos' in shape)
 	.map(({ shape }): string => shape.type.value);
+
+/** A job as far as the bench needs it. */
+interface BenchJob {
+	id: string;
+	plan: Plan;
+	headSeq: number;
+	state: JobState;
+}
 
 interface Looking {
 	viewer: { id: string; name: string; role: string };
@@ -29,14 +36,20 @@ interface Looking {
 	at: string;
 	zone: string;
 	system: UnitSystem;
+	texts: BenchTexts;
+	/** One id for the act that comes next, so that a double tap is one entry. */
+	actId: string;
 }
 
 /** Everything the bench shows of a job to one person at one instant. */
-export function benchView(job: JobFile, { viewer, names, at, zone, system }: Looking) {
+export function benchView(
+	job: BenchJob,
+	{ viewer, names, at, zone, system, texts, actId }: Looking
+) {
 	const { state } = job;
 	const c = contextOf(state);
 	const step = benchStep(state, { by: viewer.id, at });
-	const text = steps.get(step.slug);
+	const text = texts.steps[step.slug];
 	const { status } = jobSummary(state);
 	const last = state.snapshot.status === 'active' ? undoable(state, viewer.id) : null;
 
@@ -45,8 +58,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		jobId: job.id,
 		title: state.title,
 		seq: job.headSeq,
-		/** One id for each act this page may post, so that a double tap is one entry. */
-		actId: newActId(),
+		actId,
 		now: at,
 		zone,
 		system,
@@ -54,7 +66,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		names,
 		status,
 		isDemo: job.plan.inputs.shop.isDemo,
-		step: { ...step, acts: step.acts.map((act) => inWords(act, names)) },
+		step: { ...step, acts: step.acts.map((act) => inWords(act, names, texts.briefings)) },
 		/** Changes when the work moves on; what was typed belongs to one step. */
 		stepKey: [
 			statePath(state.snapshot),
@@ -68,7 +80,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 			c.cupAhead?.mixedAt ?? c.cupAhead?.weighedAt ?? ''
 		].join(' '),
 		worker: c.worker,
-		hurts: hurtsOf(step.slug, c.phase, job.plan),
+		hurts: hurtsOf(text, c.phase, job.plan),
 		text: text && {
 			slug: text.slug,
 			title: text.title,
@@ -80,7 +92,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 		cup: cupAtScale(state, step),
 		figures: stepFigures(state, step),
 		readabilityG: job.plan.inputs.shop.scaleReadabilityG,
-		briefings: briefingsFor(job, viewer.id),
+		briefings: briefingsFor(job, viewer.id, texts.briefings),
 		room: c.room && {
 			at: c.room.at,
 			temperatureC: c.room.temperatureC,
@@ -91,7 +103,7 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 			name: `Overall ${name}`,
 			plannedMm: Math.round(job.plan.surface[`${name}Mm`] * 10) / 10
 		})),
-		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble.id) },
+		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble.id, texts.troubles) },
 		sentBack: c.sentBack,
 		openDeviations: openDeviations(c.deviations),
 		section: sectionOfJob(c),
@@ -103,8 +115,8 @@ export function benchView(job: JobFile, { viewer, names, at, zone, system }: Loo
 export type BenchView = ReturnType<typeof benchView>;
 
 /** People and briefings by name, wherever an act asks for one. */
-function inWords(act: Act, names: Record<string, string>): Act {
-	if (act.blocked !== null) return { ...act, blocked: withBriefingTitles(act.blocked) };
+function inWords(act: Act, names: Record<string, string>, briefings: BenchTexts['briefings']): Act {
+	if (act.blocked !== null) return { ...act, blocked: withBriefingTitles(act.blocked, briefings) };
 	if (!act.fields.some(({ name }) => name === 'mixedBy')) return act;
 	const fields = act.fields.map((field) => ({
 		...field,
@@ -116,11 +128,11 @@ function inWords(act: Act, names: Record<string, string>): Act {
 }
 
 /** The briefings this mold asks for, with their text while this person has not read them all. */
-function briefingsFor(job: JobFile, personId: string) {
+function briefingsFor(job: BenchJob, personId: string, briefings: BenchTexts['briefings']) {
 	const read = contextOf(job.state).briefingsRead[personId] ?? [];
 	const isOpen = job.plan.briefings.some((slug) => !read.includes(slug));
 	return job.plan.briefings.flatMap((slug) => {
-		const text = briefings.get(slug);
+		const text = briefings[slug];
 		if (!text) return [];
 		const { title, summary, readMin, signs, html, hash } = text;
 		const isRead = read.includes(slug);
@@ -130,8 +142,8 @@ function briefingsFor(job: JobFile, personId: string) {
 	});
 }
 
-function troubleText(id: keyof typeof TROUBLES) {
-	const text = troubles.get(id);
+function troubleText(id: keyof typeof TROUBLES, troubles: BenchTexts['troubles']) {
+	const text = troubles[id];
 	return {
 		title: text?.title ?? '',
 		sign: text?.sign ?? '',

@@ -1,0 +1,18 @@
+import { withShopTimes } from '../process/shop-time';
+import { withCustomary } from '../process/typed-units';
+import type { UnitSystem } from '../quantity/display';
+import type { BenchTexts } from './bench-texts';
+import { withBriefingTitles } from './briefing-titles';
+
+interface Reader {
+	zone: string;
+	system: UnitSystem;
+	/** The present, so that a time of today needs no date. */
+	at: string;
+	briefings: BenchTexts['briefings'];
+}
+
+/** A refusal of the process as a person of this shop reads it. */
+export function refusalInWords(reason: string, { zone, system, at, briefings }: Reader): string {
+	return withBriefingTitles(withCustomary(withShopTimes(reason, zone, at), system), briefings);
+}

@@ -1,0 +1,24 @@
+import type { StoredEvent } from '$lib/core/log/chain';
+import type { Plan } from '$lib/core/plan/plan';
+import type { ProcessEvent } from '$lib/core/process/events';
+import type { BenchTexts } from '$lib/core/bench/bench-texts';
+import type { UnitSystem } from '$lib/core/quantity/display';
+
+/** What a bench needs to go on with a mold while the server is out of reach. */
+export interface KeptJob {
+	jobId: string;
+	plan: Plan;
+	planHash: string;
+	/** As far as the server had it when this device last heard. */
+	log: StoredEvent<ProcessEvent>[];
+	names: Record<string, string>;
+	zone: string;
+	system: UnitSystem;
+	texts: BenchTexts;
+}
+
+/** The mold's name, as it was opened with. */
+export function titleIn(log: KeptJob['log']): string {
+	const [first] = log;
+	return first?.event.type === 'job.opened' ? first.event.title : 'A mold';
+}

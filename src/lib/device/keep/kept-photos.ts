@@ -1,0 +1,37 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
+import type { ProcessEvent } from '$lib/core/process/events';
+import { postPhoto } from '../photo';
+import type { KeptDatabase } from './kept-database';
+
+/** Photos taken while the server was out of reach, by the hash their act names them with. */
+export class KeptPhotos {
+	#db: KeptDatabase;
+
+	constructor(db: KeptDatabase) {
+		this.#db = db;
+	}
+
+	/** Keeps a photo and gives the SHA-256 of its bytes. */
+	async keep(photo: Blob): Promise<string> {
+		// Not the browser's own: a shop's server without a certificate is no secure context.
+		const hash = bytesToHex(sha256(new Uint8Array(await photo.arrayBuffer())));
+		await this.#db.put('photos', photo, hash);
+		return hash;
+	}
+
+	/** Sends a kept photo; the hash under which the server has it, or null when it has not. */
+	async send(hash: string): Promise<string | null> {
+		const photo = await this.#db.get('photos', hash);
+		// Sent before the line dropped, or by another tab.
+		if (!photo) return hash;
+		const sent = await postPhoto(photo);
+		return sent.ok ? sent.hash : null;
+	}
+
+	/** Forgets the photos of an act that was written. */
+	async drop(event: ProcessEvent): Promise<void> {
+		if (!('photos' in event)) return;
+		for (const hash of event.photos ?? []) await this.#db.delete('photos', hash);
+	}
+}
