@@ -5,6 +5,7 @@ import {
 	type RequestEvent,
 	type ServerInit
 } from '@sveltejs/kit';
+import { unnamedLine } from '$lib/screen/board/board-line';
 import { apiAnswer, isApi } from '$lib/server/api-gate';
 import { now } from '$lib/server/clock';
 import type { Db } from '$lib/server/database';
@@ -42,7 +43,7 @@ export const init: ServerInit = async () => {
 	});
 	const warming = new AbortController();
 	// Not awaited: the server listens meanwhile. What cannot be read now is said when it is asked for.
-	warmJobs(db, warming.signal).catch((error: unknown) =>
+	warmJobs(db, unnamedLine, warming.signal).catch((error: unknown) =>
 		log.error({ err: error }, 'reading jobs ahead')
 	);
 	const endBackups = scheduleBackups(db);

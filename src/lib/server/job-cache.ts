@@ -1,10 +1,14 @@
 import type { Db } from './database';
 import { isDamaged, readJobFile, type DamagedJob, type JobFile } from './job-file';
 
-/** Jobs already verified and folded. Keyed by the head in the store, so that it is never stale. */
+/**
+ * Jobs already verified and folded. At each use the store is asked for the last entry known and what came
+ * after it, so that what another server appended is seen.
+ */
 export type JobCache = Map<string, JobFile>;
 
-const LARGEST = 2000;
+/** Jobs kept whole. */
+export const LARGEST = 2000;
 const caches = new WeakMap<Db, JobCache>();
 
 /** The cache that belongs to this database; a transaction in it is given its parent's. */

@@ -1,7 +1,7 @@
 import { sha256Hex } from '$lib/core/log/canonical';
 import { verifyChain } from '$lib/core/log/chain';
 import type { Plan } from '$lib/core/plan/plan';
-import { advance, openJob, type JobState } from '$lib/core/process/job';
+import { advanceAll, openJob, type JobState } from '$lib/core/process/job';
 import type { Db } from './database';
 import { readEvents, type StoredEvent } from './event-rows';
 
@@ -46,7 +46,9 @@ export async function readJobFile(
 	known?: JobFile
 ): Promise<JobFile | DamagedJob | null> {
 	if (known) {
-		const news = await readEvents(db, id, known.headSeq);
+		// Its last entry is read once more: a store put back to an earlier day is not what was known.
+		const [last, ...news] = await readEvents(db, id, known.headSeq - 1);
+		if (last?.hash !== known.headHash) return readJobFile(db, id);
 		if (news.length === 0) return known;
 		const grown = extend(known, news);
 		return typeof grown === 'string' ? readJobFile(db, id) : grown;
@@ -96,18 +98,17 @@ function unreadable(error: unknown): null {
 
 /** The job with more events on it, or why they do not go on it. */
 export function extend(file: JobFile, news: readonly StoredEvent[]): JobFile | string {
-	let { state, headHash, headSeq } = file;
+	let { headHash, headSeq } = file;
 	for (const stored of news) {
 		if (stored.seq !== headSeq + 1 || stored.prevHash !== headHash) {
 			return `Event ${stored.seq} does not follow event ${headSeq}.`;
 		}
-		const step = advance(state, stored);
-		if (!step.ok) return `Event ${stored.seq} is not taken: ${step.reason}.`;
-		state = step.state;
 		headHash = stored.hash;
 		headSeq = stored.seq;
 	}
-	return { ...file, log: [...file.log, ...news], state, headHash, headSeq };
+	const end = advanceAll(file.state, news);
+	if (!end.ok) return `Event ${end.refused.seq} is not taken: ${end.reason}.`;
+	return { ...file, log: [...file.log, ...news], state: end.state, headHash, headSeq };
 }
 
 function openState(plan: Plan, first: StoredEvent): JobState | string {

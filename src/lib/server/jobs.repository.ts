@@ -2,12 +2,13 @@ import { randomUUID } from 'node:crypto';
 import { canonicalJson, sha256Hex } from '$lib/core/log/canonical';
 import { GENESIS, sealEvent } from '$lib/core/log/chain';
 import { planSchema, type Plan } from '$lib/core/plan/plan';
-import type { JobState } from '$lib/core/process/job';
 import type { Db } from './database';
 import { exclusively } from './dialect';
 import { insertEvent } from './event-rows';
 import { cachedJob, jobCacheOf } from './job-cache';
 import { DamagedRecord, isDamaged, type DamagedJob, type JobFile } from './job-file';
+import type { JobLine } from './job-line';
+import { projectJobs } from './job-projection';
 import { publishAppended } from './live';
 import { announce } from './live-servers';
 
@@ -28,17 +29,6 @@ export interface NewJob {
 
 /** A job that was not opened, with the reason as a sentence for whoever asked. */
 export class NotOpened extends Error {}
-
-/** One line of the board. `state` is null, and `damage` says why, when the record is damaged. */
-export interface JobLine {
-	id: string;
-	openedAt: string;
-	headSeq: number;
-	title: string;
-	plan: Plan | null;
-	state: JobState | null;
-	damage: string | null;
-}
 
 /**
  * Freezes a plan as a job: plan, hash and first event in one transaction.
@@ -111,43 +101,6 @@ export async function getJob(db: Db, id: string): Promise<JobFile | null> {
 
 /** Every job, newest first. A damaged one is a line of its own and hides none of the others. */
 export async function listJobs(db: Db): Promise<JobLine[]> {
-	const rows = await db
-		.selectFrom('job')
-		.leftJoin('event', 'event.job_id', 'job.id')
-		.select((e) => ['job.id', e.fn.max('event.seq').as('head')])
-		.groupBy(['job.id', 'job.opened_at'])
-		.orderBy('job.opened_at', 'desc')
-		.orderBy('job.id')
-		.execute();
-	const cache = jobCacheOf(db);
-	const lines: JobLine[] = [];
-	for (const { id, head } of rows) {
-		const known = cache.get(id);
-		const job = known && known.headSeq === head ? known : await cachedJob(db, cache, id);
-		if (job) lines.push(lineOf(job));
-	}
-	return lines;
-}
-
-function lineOf(job: JobFile | DamagedJob): JobLine {
-	const { id, openedAt, headSeq } = job;
-	return isDamaged(job)
-		? {
-				id,
-				openedAt,
-				headSeq,
-				title: 'Record damaged',
-				plan: null,
-				state: null,
-				damage: job.damage
-			}
-		: {
-				id,
-				openedAt,
-				headSeq,
-				title: job.state.title,
-				plan: job.plan,
-				state: job.state,
-				damage: null
-			};
+	// A function of its own each time: whole jobs are many and large, and nothing of them is kept.
+	return projectJobs(db, (line) => line);
 }

@@ -1,6 +1,8 @@
 import type { Db } from './database';
 import { isDamaged } from './job-file';
-import { findJob, listJobs, type JobLine } from './jobs.repository';
+import type { JobLine } from './job-line';
+import { projectJobs } from './job-projection';
+import { findJob } from './jobs.repository';
 
 const LONGEST = 120;
 /** What may stand before the number of a mold: "Cap, mold 2", "Cap, mold 2: glove mold". */
@@ -8,17 +10,27 @@ const NUMBERED = /^, mold (\d{1,6})(?!\d)/;
 
 /** The name that a new mold of this pattern gets: "Cap, mold 3", with the number after the highest given so far. */
 export async function nextMoldTitle(db: Db, patternName: string): Promise<string> {
-	const numbers = (await listJobs(db)).map((line) => numberOf(line, patternName));
+	const molds = await projectJobs(db, moldOf);
+	const numbers = molds.map((mold) => numberOf(mold, patternName));
 	const suffix = `, mold ${Math.max(0, ...numbers) + 1}`;
 	return patternName.slice(0, LONGEST - suffix.length).trimEnd() + suffix;
 }
 
+interface Mold {
+	title: string;
+	pattern: string | undefined;
+}
+
+function moldOf({ title, plan }: JobLine): Mold {
+	return { title, pattern: plan?.inputs.pattern.name };
+}
+
 /** Which mold of the pattern a line is; 0 for a mold of another one, 1 for one that has no number. */
-function numberOf({ title, plan }: JobLine, patternName: string): number {
+function numberOf({ title, pattern }: Mold, patternName: string): number {
 	const stem = patternName.slice(0, LONGEST - ', mold 1'.length).trimEnd();
 	const number = title.startsWith(stem) && NUMBERED.exec(title.slice(stem.length))?.[1];
 	if (number) return Number(number);
-	return plan?.inputs.pattern.name === patternName ? 1 : 0;
+	return pattern === patternName ? 1 : 0;
 }
 
 /**

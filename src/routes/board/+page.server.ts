@@ -1,9 +1,12 @@
 import { filterBoard, isEnded } from '$lib/screen/board/arrange-board';
-import { boardLine, withSection } from '$lib/screen/board/board-line';
+import { unnamedLine, withSection, withWorker, type BoardLine } from '$lib/screen/board/board-line';
 import { boardQuery } from '$lib/screen/board/board-query';
 import { now } from '$lib/server/clock';
 import { namesById } from '$lib/server/job-or-error';
-import { listJobs } from '$lib/server/jobs.repository';
+import { projectJobs } from '$lib/server/job-projection';
+import { findJob } from '$lib/server/jobs.repository';
+import { isDamaged } from '$lib/server/job-file';
+import type { Db } from '$lib/server/database';
 import { maySign } from '$lib/server/people.repository';
 import type { PageServerLoad } from './$types';
 
@@ -18,9 +21,11 @@ export const load: PageServerLoad = async ({ locals, url, depends }) => {
 		id: locals.person?.id ?? '',
 		maySign: locals.person !== null && maySign(locals.person)
 	};
-	const [jobs, names] = await Promise.all([listJobs(locals.db), namesById(locals.db)]);
-	const states = new Map(jobs.map(({ id, state }) => [id, state]));
-	const all = jobs.map((job) => boardLine(job, names));
+	const [unnamed, names] = await Promise.all([
+		projectJobs(locals.db, unnamedLine),
+		namesById(locals.db)
+	]);
+	const all = unnamed.map((line) => withWorker(line, names));
 	const lines = filterBoard(all, query, viewer, at);
 	const running = all.filter((line) => !isEnded(line));
 
@@ -38,6 +43,11 @@ export const load: PageServerLoad = async ({ locals, url, depends }) => {
 		lines:
 			lines.length > DRAWN_AT_MOST
 				? lines
-				: lines.map((line) => withSection(line, states.get(line.id) ?? null))
+				: await Promise.all(lines.map((line) => drawn(locals.db, line)))
 	};
 };
+
+async function drawn(db: Db, line: BoardLine): Promise<BoardLine> {
+	const job = await findJob(db, line.id);
+	return withSection(line, job && !isDamaged(job) ? job.state : null);
+}

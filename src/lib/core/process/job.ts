@@ -85,11 +85,35 @@ export function fold(plan: Plan, log: readonly LoggedEvent[]): JobState {
  * @throws Error at the first event that the machine refuses, naming its number and the reason
  */
 export function foldOn(state: JobState, events: readonly LoggedEvent[]): JobState {
-	let job = state;
+	const end = advanceAll(state, events);
+	if (end.ok) return end.state;
+	const { seq, event } = end.refused;
+	throw new Error(`event ${seq} (${event.type}): ${end.reason}`);
+}
+
+/**
+ * The job after several events, or the first that is refused and why. The same as `advance` for one after
+ * another, without a copy of the whole list for each.
+ */
+export function advanceAll(
+	state: JobState,
+	events: readonly LoggedEvent[]
+): { ok: true; state: JobState } | { ok: false; refused: LoggedEvent; reason: string } {
+	const job = { ...state, effective: [...state.effective] };
 	for (const logged of events) {
-		const next = advance(job, logged);
-		if (!next.ok) throw new Error(`event ${logged.seq} (${logged.event.type}): ${next.reason}`);
-		job = next.state;
+		const { event, seq } = logged;
+		if (event.type === 'act.undone') {
+			const next = undo(job, logged, event);
+			if (!next.ok) return { ok: false, refused: logged, reason: next.reason };
+			Object.assign(job, next.state, { effective: [...next.state.effective] });
+			continue;
+		}
+		const refusal = refusalOf(job, event);
+		if (refusal) return { ok: false, refused: logged, reason: refusal.reason };
+		job.snapshot = nextSnapshot(job.snapshot, event);
+		job.effective.push(logged);
+		job.lastSeq = seq;
+		job.lastAt = event.at;
 	}
-	return job;
+	return { ok: true, state: job };
 }

@@ -39,6 +39,20 @@ interface Job {
 	damage: string | null;
 }
 
+/** One line of the board before people have names: the same for as long as the mold is where it was. */
+export function unnamedLine(job: Job): BoardLine {
+	return boardLine(job, {});
+}
+
+/** The line with its worker's name as it is among `names`, people by id. */
+export function withWorker(line: BoardLine, names: Readonly<Record<string, string>>): BoardLine {
+	return { ...line, worker: workerOf(line.workerId, names) };
+}
+
+function workerOf(id: string | null, names: Readonly<Record<string, string>>): string {
+	return id === null ? '' : (names[id] ?? 'Somebody no longer listed');
+}
+
 /** One line of the board from a job as it stands. `names`: people by id. */
 export function boardLine(job: Job, names: Readonly<Record<string, string>>): BoardLine {
 	const { id, openedAt, title, state, damage } = job;
@@ -74,7 +88,7 @@ export function boardLine(job: Job, names: Readonly<Record<string, string>>): Bo
 		step,
 		nextAct,
 		workerId: c.worker,
-		worker: c.worker === null ? '' : (names[c.worker] ?? 'Somebody no longer listed'),
+		worker: workerOf(c.worker, names),
 		workers: c.workers,
 		window: window && {
 			label: window.label,

@@ -6,23 +6,19 @@ import { api, personOf, readJson } from '$lib/server/api';
 import { newJobSchema } from '$lib/server/api-schemas';
 import { now } from '$lib/server/clock';
 import { contentHashes } from '$lib/server/content-hashes';
-import { createJob, listJobs, NotOpened } from '$lib/server/jobs.repository';
+import type { JobLine } from '$lib/server/job-line';
+import { projectJobs } from '$lib/server/job-projection';
+import { createJob, NotOpened } from '$lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
 import { ApiProblem } from '$lib/server/problem';
 import { acceptablePlan } from '$lib/server/plan-or-problem';
 
+function summaryOf({ id, openedAt, headSeq, title, state, damage }: JobLine) {
+	return { id, openedAt, headSeq, title, damage, summary: state && jobSummary(state) };
+}
+
 export const GET = api(async ({ locals }) => {
-	const lines = await listJobs(locals.db);
-	return json({
-		jobs: lines.map(({ id, openedAt, headSeq, title, state, damage }) => ({
-			id,
-			openedAt,
-			headSeq,
-			title,
-			damage,
-			summary: state && jobSummary(state)
-		}))
-	});
+	return json({ jobs: await projectJobs(locals.db, summaryOf) });
 });
 
 export const POST = api(async ({ locals, request }) => {
