@@ -3,6 +3,7 @@ import { amountsAt } from './bench-amounts';
 import { cupAhead } from './cup-ahead';
 import type { ProcessEvent } from './events';
 import { contextOf, type JobState } from './job';
+import { placesAtStep } from './places-at-step';
 import { stopAt, stopsOf } from './progress';
 import { rule } from './rules';
 import { statePath } from './state-path';
@@ -32,6 +33,7 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 		window: windowAt(path, c),
 		acts: actsAt(state, row.acts, viewer),
 		ahead: cupAhead(c),
+		places: placesAtStep(c),
 		progress: { done: at, of: stops.length },
 		next: stops.slice(at + 1, at + 3).map((stop) => stop.title),
 		hold: c.hold,

@@ -1,4 +1,5 @@
 import type { HoldId, EventType } from './events';
+import type { StepPlaces } from './places-at-step';
 
 /** One reading to take or thing to confirm before an act can be posted. */
 export interface ActField {
@@ -93,6 +94,8 @@ export interface BenchStep {
 	window: Window | null;
 	acts: Act[];
 	ahead: CupAhead | null;
+	/** What the pattern's mesh says to this step; null for most, and for patterns without one. */
+	places: StepPlaces | null;
 	/** Position within the whole job, for the progress drawing. */
 	progress: { done: number; of: number };
 	/** Titles of the next two steps. */

@@ -6,6 +6,7 @@ const GROUPS = [
 		parts: [
 			['section', 'Section'],
 			['phases', 'Phase by phase'],
+			['bridging', 'Places that trap air'],
 			['calendar', 'Calendar'],
 			['order', 'Order list'],
 			['weighing', 'Scale and ratio'],
@@ -27,6 +28,7 @@ const GROUPS = [
 		title: 'Will it hold',
 		parts: [
 			['walls', 'Coats on the walls'],
+			['handling', 'Coming off the pattern'],
 			['forces', 'Frame and shell under load'],
 			['sizes', 'Size of the part']
 		]

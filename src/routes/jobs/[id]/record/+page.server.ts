@@ -50,6 +50,7 @@ function recordOf(job: JobFile, names: Record<string, string>) {
 		headHash: job.headHash,
 		chainFault: chain.ok ? null : chain.reason,
 		section: sectionOfJob(c),
+		bridging: plan.bridging ?? null,
 		plannedShellMm: plan.shell.thicknessMm,
 		planned: plannedFigures(plan),
 		built: asBuilt(state, log),

@@ -56,6 +56,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		mySignerId: signers.find(({ id }) => id === person?.id)?.id ?? '',
 		workers: c.workers,
 		section: sectionOfJob(c),
+		bridging: plan.bridging ?? null,
 		plannedShellMm: plan.shell.thicknessMm,
 		planned: plannedFigures(plan),
 		built: asBuilt(state, log),

@@ -1,0 +1,51 @@
+import type { MeshPlace } from '../geometry/mesh-body';
+import type { ProcessContext } from './context';
+
+/** A point of the pattern on the board. */
+type Spot = Pick<MeshPlace, 'xMm' | 'yMm' | 'zMm'>;
+
+/** What the pattern's mesh has to say at one step of the work. */
+export interface StepPlaces {
+	/** Where air would stay, deepest first; inner corners that merely round off are left out. */
+	air: { places: MeshPlace[]; brushTwice: number[] } | null;
+	/** Where to start peeling. */
+	peelAt: Spot | null;
+	/** Pieces that the shell has to be made in; null for one. */
+	shellPieces: number | null;
+	/** Where keys go into the flange. */
+	keysAt: Spot[];
+}
+
+/** More of them are in the plan. */
+const MOST_AT_BENCH = 12;
+
+/** Numbered places and spots for the step at work; null where the mesh has nothing to say to it. */
+export function placesAtStep(c: ProcessContext): StepPlaces | null {
+	const { plan, phase } = c;
+	const { body } = plan.inputs.pattern;
+	const handling = body.kind === 'mesh' ? body.handling : undefined;
+	const said: StepPlaces = {
+		air: isForAir(c) ? airOf(c) : null,
+		peelAt: phase === 'peel' ? (handling?.peelAt ?? null) : null,
+		shellPieces:
+			phase === 'shell' || phase === 'shellRelease' ? (plan.handling?.pieces ?? null) : null,
+		keysAt: phase === 'frame' && handling ? handling.keying.keysAt : []
+	};
+	const isSilent =
+		!said.air && !said.peelAt && said.shellPieces === null && said.keysAt.length === 0;
+	return isSilent ? null : said;
+}
+
+/** While people are briefed, and until the first build coat is on. */
+function isForAir({ phase, coats, coatIndex }: ProcessContext): boolean {
+	if (phase === 'brief' || phase === 'detail') return true;
+	return phase === 'build' && coats.findIndex(({ kind }) => kind === 'build') === coatIndex;
+}
+
+function airOf({ plan }: ProcessContext): StepPlaces['air'] {
+	const { bridging } = plan;
+	const places = (bridging?.places ?? []).filter(({ kind }) => kind !== 'inner corner');
+	return bridging && places.length > 0
+		? { places: places.slice(0, MOST_AT_BENCH), brushTwice: bridging.brushTwice }
+		: null;
+}

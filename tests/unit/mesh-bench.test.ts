@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import type { MeshPlace } from '../../src/lib/core/geometry/mesh-body';
+import { benchStep } from '../../src/lib/core/process/bench-step';
+import { rehearseJob } from '../../src/lib/core/process/rehearsal';
+import { handPlan } from '../fixtures/plan';
+
+const crew = { worker: 'mara', supervisor: 'tom' };
+const startAt = '2026-03-02T14:00:00.000Z';
+const place = (number: number, kind: MeshPlace['kind']): MeshPlace => ({
+	number,
+	kind,
+	xMm: 0,
+	yMm: 0,
+	zMm: 50,
+	depthMm: 6,
+	widthMm: 2.1,
+	lengthMm: 40,
+	areaCm2: 5,
+	airMl: 0.5
+});
+const bridging = {
+	buildReachMm: 1.2,
+	lookedReachMm: 1.2,
+	detailReachMm: 0.5,
+	areaCm2: 10,
+	places: [place(1, 'groove'), place(2, 'inner corner'), place(3, 'pit')],
+	unlistedPlaces: 0,
+	brushTwice: [3]
+};
+const stepAt = (
+	plan: ReturnType<typeof handPlan>,
+	until: Parameters<typeof rehearseJob>[1]['until']
+) => {
+	const { state } = rehearseJob(plan, { until, startAt, crew });
+	return benchStep(state, { by: 'mara', at: state.lastAt });
+};
+
+test('places that keep air are told from the briefing to the first build coat, and not after', () => {
+	const plan = { ...handPlan(), bridging };
+	const brief = stepAt(plan, () => true);
+	expect(brief.places?.air?.places.map(({ number }) => number)).toEqual([1, 3]);
+	expect(brief.places?.air?.brushTwice).toEqual([3]);
+	const firstBuild = plan.coats.findIndex(({ kind }) => kind === 'build');
+	expect(
+		stepAt(plan, (c) => c.phase === 'build' && c.coatIndex === firstBuild).places
+	).not.toBeNull();
+	expect(stepAt(plan, (c) => c.coatIndex === firstBuild + 1).places).toBeNull();
+	expect(stepAt(plan, 'trim').places).toBeNull();
+});
+
+test('a pattern without a mesh has nothing to say to any step', () => {
+	expect(stepAt(handPlan(), () => true).places).toBeNull();
+});
