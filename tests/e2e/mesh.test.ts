@@ -1,4 +1,6 @@
+import { binaryStl } from '../../src/lib/core/mesh/write-stl';
 import { boxStl } from '../fixtures/box-stl';
+import { slotted } from '../fixtures/mesh-recesses';
 import { expect, testOnOneServer } from './app';
 import { complaintsOf } from './complaints';
 import { CREW, openDemoShop } from './demo-shop';
@@ -97,4 +99,88 @@ test('a broken file is refused in words, another one can be stopped, and ours ca
 	await expect(page.getByText('stepped-pulley.stl')).toBeHidden();
 	await page.getByRole('button', { name: 'Save the pattern' }).click();
 	await expect(alert.first()).toContainText('not measured yet');
+});
+
+test('without WebGL, by keys alone: a slot is found, shown on the section, and the pattern is saved', async ({
+	context,
+	page,
+	filled
+}) => {
+	test.setTimeout(240_000);
+	await context.addCookies(filled);
+	await context.addInitScript(() => {
+		const given = HTMLCanvasElement.prototype.getContext;
+		// Typed by hand: the overloads of the original cannot be written as one function.
+		HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string) {
+			return kind.startsWith('webgl') ? null : given.call(this, kind as '2d');
+		} as typeof given;
+	});
+	await page.goto('/patterns/new/mesh');
+	await page.getByLabel('Drop a mesh file here, or pick one').setInputFiles({
+		name: 'slot.stl',
+		mimeType: 'model/stl',
+		buffer: Buffer.from(binaryStl(slotted(1.4, 8, 40)))
+	});
+	// The side is larger than the underside; here the slot has to be on top.
+	await page.getByRole('radio', { name: /^the file’s underside/ }).press('Space');
+	const places = page.getByRole('region', { name: /^What a first coat that reaches/ });
+	await expect(places).toContainText('groove', { timeout: 120_000 });
+	await expect(page.getByText(/^This device draws nothing in space/)).toBeVisible();
+	await expect(page.getByRole('img', { name: /^Section .* 3 coats and the shell/ })).toBeVisible();
+	await expect(page.getByText(/shell in one piece leaves straight up/)).toBeVisible({
+		timeout: 120_000
+	});
+	await expect(page.getByText('No undercut: the glove comes off')).toBeVisible();
+	const show = page.getByRole('button', { name: 'Show place 1' });
+	await show.focus();
+	await page.keyboard.press('Enter');
+	await expect(page.getByText('Place 1, groove: the section goes through it.')).toBeVisible();
+	await expect(page.getByRole('img', { name: /^Section .*; on it .*1/ })).toBeVisible();
+	await expect(page.getByRole('progressbar')).toHaveCount(0, { timeout: 120_000 });
+	await expect(page.getByText(/One detail coat|Two detail coats/)).toBeVisible();
+	await expectSound(page, '/patterns/new/mesh with a mesh and no WebGL');
+
+	await page.setViewportSize({ width: 1440, height: 900 });
+	await page.getByLabel('Name').fill('Block with a slot');
+	await page.getByLabel('Parts wanted').fill('5');
+	await page.getByRole('button', { name: 'Save the pattern' }).press('Enter');
+	await expect(page.getByText('Saved', { exact: true })).toBeVisible();
+});
+
+test('a fault of a mesh is named, shown on the model and the section, and what holds is said', async ({
+	context,
+	page,
+	filled
+}) => {
+	test.setTimeout(120_000);
+	await context.addCookies(filled);
+	await page.goto('/patterns/new/mesh');
+	// The last of the twelve triangles is left out: one face of the box has a hole.
+	const buffer = Buffer.from(boxStl(200, 120, 60)).subarray(0, 84 + 50 * 11);
+	buffer.writeUInt32LE(11, 80);
+	await page
+		.getByLabel('Drop a mesh file here, or pick one')
+		.setInputFiles({ name: 'open.stl', mimeType: 'model/stl', buffer });
+	await expect(page.getByText('The mesh is not closed')).toBeVisible();
+	await page.getByRole('button', { name: 'Show it: open edges' }).click();
+	await expect(page.getByText('Fault: open edges: the section goes through it.')).toBeVisible();
+	await expect(page.getByLabel('Shown on it')).toHaveValue('faults');
+	await expect(page.getByText('a fault of the mesh lies here')).toBeVisible();
+	await expect(page.getByText('This mesh cannot become a pattern as it is.')).toBeVisible();
+});
+
+test('a file is dropped onto the page as well as picked', async ({ context, page, filled }) => {
+	await context.addCookies(filled);
+	await page.goto('/patterns/new/mesh');
+	const bytes = [...boxStl(20, 12, 6)];
+	const data = await page.evaluateHandle((list) => {
+		const transfer = new DataTransfer();
+		transfer.items.add(new File([new Uint8Array(list)], 'dropped.stl'));
+		return transfer;
+	}, bytes);
+	await page
+		.getByRole('group', { name: 'Mesh file' })
+		.dispatchEvent('drop', { dataTransfer: data });
+	await expect(page.getByText('dropped.stl')).toBeVisible();
+	await expect(page.getByText('The mesh is closed and without faults.')).toBeVisible();
 });
