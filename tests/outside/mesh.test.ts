@@ -120,6 +120,14 @@ describe('a layer around convex bodies', () => {
 		tolerance: { fraction: 0.005 }
 	});
 	outsideCase({
+		what: 'ball r 10, 4 mm all around',
+		source: STEINER,
+		unit: 'mm³',
+		expected: ((4 * Math.PI) / 3) * (14 ** 3 - 10 ** 3),
+		got: () => layerMm3(raised(sphere(10, 5)), 4),
+		tolerance: { fraction: 0.005 }
+	});
+	outsideCase({
 		what: 'cylinder r 10, h 20, 3 mm all around',
 		source: STEINER,
 		unit: 'mm³',
@@ -171,6 +179,17 @@ describe('closed forms of recesses and undercuts', () => {
 		expected: 1.2 / Math.sin(alpha) - 1.2,
 		got: () =>
 			bridgingOf(grooved(alpha, 5, 8), { reachMm: 1.2 }).places.find(({ kind }) => kind !== 'foot')!
+				.depthMm,
+		tolerance: { fraction: 0.02 }
+	});
+	outsideCase({
+		what: 'slot 2 mm wide, 6 mm deep, 16 mm long, ball of 1.2 mm: depth of air in its bottom corners',
+		source:
+			'closing by a ball that rests on both lips: √((w/2)² + (d + √(r² − w²/4))²) − r (geometry)',
+		unit: 'mm',
+		expected: Math.hypot(1, 6 + Math.sqrt(1.2 ** 2 - 1)) - 1.2,
+		got: () =>
+			bridgingOf(slotted(2, 6, 16), { reachMm: 1.2 }).places.find(({ kind }) => kind !== 'foot')!
 				.depthMm,
 		tolerance: { fraction: 0.02 }
 	});
