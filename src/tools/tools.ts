@@ -6,13 +6,15 @@ import { importShop } from '$lib/server/keep/import-shop';
 import { exportFrom, makeBackup, type Source } from '$lib/server/keep/make-backup';
 import { restoreSqlite } from '$lib/server/keep/restore';
 import type { StoreCheck } from '$lib/server/keep/verify-store';
+import { forgetPassword } from '$lib/server/password';
 import { dataFolder, openConfiguredStore } from '$lib/server/store';
 
 const USAGE = `Usage:
   npm run backup                          one verified file into the backup folder
   npm run restore -- FILE [--replace]     puts a backup in place; --replace sets aside what is there
   npm run export -- FILE.zip [--with-pins] the whole shop in open formats
-  npm run import -- FILE.zip              reads an export into an empty store`;
+  npm run import -- FILE.zip              reads an export into an empty store
+  npm run forget-password -- "NAME"       takes a forgotten password of the owner's pages away`;
 
 /** What a command says, and its exit code: 0 done, 1 not done, 2 done but something is damaged. */
 export interface Told {
@@ -31,7 +33,20 @@ export async function runTool(args: readonly string[]): Promise<Told> {
 	if (command === 'restore' && file) return restore(file, flags.length > 0);
 	if (command === 'export' && file) return exportTo(file, flags.length > 0);
 	if (command === 'import' && file) return importFrom(file);
+	if (command === 'forget-password' && file) return forget(file);
 	return { code: 1, lines: [USAGE] };
+}
+
+async function forget(name: string): Promise<Told> {
+	const db = await openConfiguredStore();
+	try {
+		const count = await forgetPassword(db, name);
+		return count > 0
+			? { code: 0, lines: [`${name} chooses a new password with the PIN, at /unlock.`] }
+			: { code: 1, lines: [`Nobody here is called ${name}.`] };
+	} finally {
+		await db.destroy();
+	}
 }
 
 function source(): Source {

@@ -31,7 +31,14 @@ test('over ten minutes no address gets more than its burst and its rate', () => 
 });
 
 test('whatever checks a PIN has the narrowest limit; the watches have none', () => {
-	for (const path of ['/sign-in', '/new-pin', '/people', '/api/session', '/jobs/x/sign']) {
+	for (const path of [
+		'/sign-in',
+		'/new-pin',
+		'/unlock',
+		'/people',
+		'/api/session',
+		'/jobs/x/sign'
+	]) {
 		expect([path, rateKindOf('POST', path)]).toEqual([path, 'secret']);
 	}
 	expect(rateKindOf('POST', '/api/jobs/x/sign')).toBe('secret');

@@ -4,11 +4,12 @@ import { exclusively, isPostgres } from './dialect';
 import { firstSchema } from './migrations/001-first-schema';
 import { whosePin } from './migrations/002-whose-pin';
 import { meshFiles } from './migrations/003-mesh-files';
+import { ownerPassword } from './migrations/004-owner-password';
 import { schemaWords } from './migrations/schema-words';
 import { StartError } from './start-error';
 
 /** In order, without gaps. */
-const MIGRATIONS = [firstSchema, whosePin, meshFiles];
+const MIGRATIONS = [firstSchema, whosePin, meshFiles, ownerPassword];
 const NEWEST = MIGRATIONS.at(-1)?.version ?? 0;
 /** Another server's step is waited for, however much there is to change. */
 const LONGEST_STEP_S = 600;

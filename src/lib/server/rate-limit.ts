@@ -40,7 +40,7 @@ export class RateLimiter {
 	}
 }
 
-const CHECKS_SECRET = /^\/(sign-in|new-pin|people|api\/session|(api\/)?jobs\/[^/]+\/sign)\b/;
+const CHECKS_SECRET = /^\/(sign-in|new-pin|unlock|people|api\/session|(api\/)?jobs\/[^/]+\/sign)\b/;
 
 /** Which limit a request counts against; null for those that watch over the server. */
 export function rateKindOf(method: string, path: string): RateKind | null {

@@ -5,22 +5,35 @@ import { getPerson, type Person } from './people.repository';
 import { storageProblem } from './storage-problem';
 
 export const SESSION_COOKIE = 'gw_session';
+/** As long as a cookie lives, and a session that nobody uses where the owner chose nothing shorter. */
 const IDLE_S = 12 * 3600;
+export const IDLE_SETTING = 'idleMin';
 /** A session's last use is written at most this often. */
 const TOUCH_S = 60;
 
 /** Starts a session. @returns the token for the cookie; the store keeps only its hash */
-export async function startSession(db: Db, personId: string, at: string): Promise<string> {
+export async function startSession(
+	db: Db,
+	personId: string,
+	at: string,
+	deviceId: string | null = null
+): Promise<string> {
 	const token = randomBytes(32).toString('base64url');
 	await db.deleteFrom('session').where('seen_at', '<', before(at, IDLE_S)).execute();
 	await db
 		.insertInto('session')
-		.values({ token_hash: hashOf(token), person_id: personId, started_at: at, seen_at: at })
+		.values({
+			token_hash: hashOf(token),
+			person_id: personId,
+			started_at: at,
+			seen_at: at,
+			device_id: deviceId
+		})
 		.execute();
 	return token;
 }
 
-/** Who this token belongs to, or null when it is unknown, ended, or idle for 12 hours. */
+/** Who this token belongs to, or null when it is unknown, ended, or idle for longer than the shop allows. */
 export async function personOfSession(
 	db: Db,
 	token: string | undefined,
@@ -31,9 +44,13 @@ export async function personOfSession(
 	const session = await db
 		.selectFrom('session')
 		.select(['person_id', 'seen_at'])
+		.select((e) =>
+			e.selectFrom('setting').select('value').where('name', '=', IDLE_SETTING).as('idle_min')
+		)
 		.where('token_hash', '=', token_hash)
 		.executeTakeFirst();
-	if (!session || session.seen_at < before(at, IDLE_S)) return null;
+	const idleS = Number(session?.idle_min ?? 0) * 60 || IDLE_S;
+	if (!session || session.seen_at < before(at, idleS)) return null;
 
 	const person = await getPerson(db, session.person_id);
 	if (!person || person.retired) return null;
@@ -78,7 +95,8 @@ export function clearSessionCookie(cookies: Cookies, url: URL): void {
 	});
 }
 
-function hashOf(token: string): string {
+/** What the store keeps of a token. */
+export function hashOf(token: string): string {
 	return createHash('sha256').update(token).digest('hex');
 }
 

@@ -14,14 +14,36 @@ export interface Database {
 		/** Null once the PIN in force is their own. */
 		pin_given_by: string | null;
 		pin_set_at: string | null;
+		/** For the owner's own pages; null until one is chosen. */
+		password_hash?: string | null;
+		password_set_at?: string | null;
 	};
-	session: { token_hash: string; person_id: string; started_at: string; seen_at: string };
+	session: {
+		token_hash: string;
+		person_id: string;
+		started_at: string;
+		seen_at: string;
+		device_id?: string | null;
+		/** When the owner's pages were last opened or used with the password. */
+		unlocked_at?: string | null;
+	};
+	device: {
+		id: string;
+		token_hash: string;
+		name: string;
+		registered_at: string;
+		registered_by: string;
+		ended_at: string | null;
+	};
+	setting: { name: string; value: string };
 	pin_attempt: {
 		n: Generated<number>;
 		person_id: string;
 		address: string;
 		at: string;
 		outcome: 'right' | 'wrong' | 'too soon';
+		/** Which of a person's secrets was tried. */
+		secret: Generated<'pin' | 'password'>;
 	};
 	sheet: { id: string; body: string; retired: number };
 	pattern: { id: string; body: string; updated_at: string };

@@ -1,5 +1,6 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import { now } from '$lib/server/clock';
+import { deviceOf } from '$lib/server/devices';
 import { chooseOwnPin, hasGivenPin } from '$lib/server/own-pin';
 import { pinSchema } from '$lib/server/pin-hash';
 import { wrongPinWords } from '$lib/server/pin-words';
@@ -43,7 +44,11 @@ export const actions: Actions = {
 		if (chosen.status === 'same PIN') {
 			return fail(400, { errors: { newPin: 'That is the PIN you have. Accepted: another one.' } });
 		}
-		setSessionCookie(cookies, await startSession(db, person.id, at), url);
+		setSessionCookie(
+			cookies,
+			await startSession(db, person.id, at, (await deviceOf(db, cookies))?.id),
+			url
+		);
 		redirect(303, nextPage(text('next')));
 	}
 };

@@ -10,13 +10,15 @@ import {
 } from '$lib/server/people.repository';
 import { listFailedPins } from '$lib/server/pin-attempts';
 import { pinSchema } from '$lib/server/pin-hash';
+import { SESSION_COOKIE } from '$lib/server/sessions';
+import { isUnlocked } from '$lib/server/unlock';
 import { weakPinWords } from '$lib/server/weak-pin';
 import { readNewPerson } from './new-person';
 import { ownPinProblem } from './wrong-own-pin';
-import type { Actions, PageServerLoad } from './$types';
+import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
-export const load: PageServerLoad = async ({ locals }) => {
-	const actor = locals.person;
+export const load: PageServerLoad = async ({ locals, cookies }) => {
+	const actor = await standing({ locals, cookies });
 	const people = await listPeople(locals.db);
 	const isManager = mayManage(actor);
 	const names = new Map(people.map(({ id, name }) => [id, name]));
@@ -24,6 +26,7 @@ export const load: PageServerLoad = async ({ locals }) => {
 		at: now(),
 		zone: locals.shop?.zone ?? 'UTC',
 		isManager,
+		isLocked: locals.person?.role === 'owner' && actor?.role !== 'owner',
 		roles: actor ? rolesToGive(actor, people) : [],
 		people: people.map((person) => ({
 			...person,
@@ -40,16 +43,24 @@ export const load: PageServerLoad = async ({ locals }) => {
 	};
 };
 
+/** Who acts. An owner who has not given the password has no more say than a supervisor. */
+async function standing({ locals, cookies }: Pick<RequestEvent, 'locals' | 'cookies'>) {
+	const { person, db } = locals;
+	if (person?.role !== 'owner') return person;
+	const isOpen = await isUnlocked(db, cookies.get(SESSION_COOKIE), now());
+	return isOpen ? person : { ...person, role: 'supervisor' as const };
+}
+
 /** Who acts, or a plain refusal. */
-function actorOf(locals: App.Locals) {
-	const { person } = locals;
+async function actorOf(event: Pick<RequestEvent, 'locals' | 'cookies'>) {
+	const person = await standing(event);
 	if (!person || !mayManage(person)) error(403, 'People are kept by supervisors and owners.');
 	return person;
 }
 
 export const actions: Actions = {
-	add: async ({ locals, request, getClientAddress }) => {
-		const actor = actorOf(locals);
+	add: async ({ locals, request, cookies, getClientAddress }) => {
+		const actor = await actorOf({ locals, cookies });
 		const form = await request.formData();
 		const people = await listPeople(locals.db);
 		const { draft, errors } = readNewPerson(form, people, rolesToGive(actor, people));
@@ -67,8 +78,8 @@ export const actions: Actions = {
 			done: `${name} can sign in now, and chooses their own PIN then.`
 		};
 	},
-	retire: async ({ locals, request, getClientAddress }) => {
-		const actor = actorOf(locals);
+	retire: async ({ locals, request, cookies, getClientAddress }) => {
+		const actor = await actorOf({ locals, cookies });
 		const form = await request.formData();
 		const people = await listPeople(locals.db);
 		const target = people.find(({ id }) => id === form.get('person'));
@@ -87,8 +98,8 @@ export const actions: Actions = {
 			done: `${target.name} can no longer sign in, and stays in every record.`
 		};
 	},
-	pin: async ({ locals, request, getClientAddress }) => {
-		const actor = actorOf(locals);
+	pin: async ({ locals, request, cookies, getClientAddress }) => {
+		const actor = await actorOf({ locals, cookies });
 		const form = await request.formData();
 		const people = await listPeople(locals.db);
 		const target = people.find(({ id }) => id === form.get('person'));

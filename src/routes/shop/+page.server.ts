@@ -3,11 +3,16 @@ import { formTree } from '$lib/screen/form/form-tree';
 import { mayManage } from '$lib/screen/people/people-rights';
 import { readShop, tidyDraft } from '$lib/screen/shop/read-shop';
 import { draftOfShop, shopDraftSchema } from '$lib/screen/shop/shop-draft';
+import { mayAdminister } from '$lib/server/administer';
+import { ageOfBackupS, isOverdue } from '$lib/server/keep/schedule';
+import { listPeople } from '$lib/server/people.repository';
 import { saveShop } from '$lib/server/shop.repository';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ locals }) => ({
+export const load: PageServerLoad = async ({ locals }) => ({
 	isManager: mayManage(locals.person),
+	mayAdminister: mayAdminister(locals.person, await listPeople(locals.db)),
+	isBackupOverdue: mayManage(locals.person) && isOverdue(ageOfBackupS()),
 	draft: locals.shop && draftOfShop(locals.shop),
 	zones: ['UTC', ...Intl.supportedValuesOf('timeZone')]
 });

@@ -1,5 +1,6 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { now } from '$lib/server/clock';
+import { deviceOf, refusesDevice } from '$lib/server/devices';
 import { demoPins } from '$lib/server/demo';
 import { listPeople } from '$lib/server/people.repository';
 import { checkPin } from '$lib/server/pin';
@@ -28,6 +29,10 @@ export const actions: Actions = {
 		const pin = String(form.get('pin') ?? '');
 		if (personId === '') return fail(400, { personId, error: 'Tap your name first.' });
 
+		const { db } = locals;
+		const device = await deviceOf(db, cookies);
+		const refusal = await refusesDevice(db, device, personId);
+		if (refusal) return fail(403, { personId, error: refusal });
 		const at = now();
 		const answer = await checkPin(locals.db, { personId, pin, address: getClientAddress(), at });
 		if (!answer.ok) {
@@ -36,7 +41,7 @@ export const actions: Actions = {
 				error: wrongPinWords(answer.waitS)
 			});
 		}
-		setSessionCookie(cookies, await startSession(locals.db, personId, at), url);
+		setSessionCookie(cookies, await startSession(db, personId, at, device?.id), url);
 		redirect(303, nextPage(String(form.get('next') ?? '')));
 	}
 };

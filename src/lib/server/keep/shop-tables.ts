@@ -15,9 +15,10 @@ interface PlainTable {
 /** Tables that an export holds row by row. */
 export const PLAIN_TABLES: Partial<Record<keyof Database, PlainTable>> = {
 	shop: { json: ['body'], order: 'id' },
-	person: { secret: ['pin_hash'], order: 'id' },
+	person: { secret: ['pin_hash', 'password_hash', 'password_set_at'], order: 'id' },
 	sheet: { json: ['body'], order: 'id' },
-	pattern: { json: ['body'], order: 'id' }
+	pattern: { json: ['body'], order: 'id' },
+	setting: { order: 'name' }
 };
 
 /** Tables that an export holds in another form: jobs and events as records, photos and meshes as files. */
@@ -33,6 +34,7 @@ export const OWN_FORM: ReadonlyArray<keyof Database> = [
 export const LEFT_BEHIND: ReadonlyArray<keyof Database> = [
 	'schema_version',
 	'session',
+	'device',
 	'pin_attempt'
 ];
 

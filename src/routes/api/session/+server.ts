@@ -3,6 +3,8 @@ import { api, readJson, unfit } from '$lib/server/api';
 import { newSessionSchema } from '$lib/server/api-schemas';
 import { wrongPin } from '$lib/server/append-answer';
 import { now } from '$lib/server/clock';
+import { deviceOf, refusesDevice } from '$lib/server/devices';
+import { problemResponse } from '$lib/server/problem';
 import { chooseOwnPin, hasGivenPin } from '$lib/server/own-pin';
 import { listPeople } from '$lib/server/people.repository';
 import { weakPinWords } from '$lib/server/weak-pin';
@@ -26,6 +28,10 @@ export const GET = api(async ({ locals }) => {
 export const POST = api(async ({ locals, request, cookies, url, getClientAddress }) => {
 	const { personId, pin, newPin } = await readJson(request, newSessionSchema);
 	const { db } = locals;
+	const device = await deviceOf(db, cookies);
+	const refusal = await refusesDevice(db, device, personId);
+	if (refusal)
+		return problemResponse({ status: 403, code: 'device-not-registered', detail: refusal });
 	const at = now();
 	const asked = { personId, pin, address: getClientAddress(), at };
 	if (newPin === undefined) {
@@ -40,7 +46,7 @@ export const POST = api(async ({ locals, request, cookies, url, getClientAddress
 			throw unfit([{ path: 'newPin', message: 'the PIN in force; accepted: another one' }]);
 		}
 	}
-	setSessionCookie(cookies, await startSession(db, personId, at), url);
+	setSessionCookie(cookies, await startSession(db, personId, at, device?.id), url);
 	return json({ personId, hasOwnPin: !(await hasGivenPin(db, personId)) }, { status: 201 });
 });
 
