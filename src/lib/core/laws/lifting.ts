@@ -102,6 +102,14 @@ export function liftingIndex({ massG, rwlG }: { massG: number; rwlG: number }): 
 	return rwlG === 0 ? null : massG / rwlG;
 }
 
+export const horizontalLaw: Law = {
+	id: 'lifting-horizontal',
+	name: 'How far ahead of the ankles the hands hold a load',
+	formula: 'H = 200 mm + W/2 from hands at V ≥ 250 mm on; H = 250 mm + W/2 below',
+	source: 'Waters, Putz-Anderson & Garg, DHHS (NIOSH) Publication 94-110, rev. 9/2021, 1.3.1',
+	validity: 'A mold held against the body, when H can’t be measured; up to 3 m deep.'
+};
+
 /**
  * Horizontal distance of the hands for a mold held against the body, when it can't be measured.
  * Source: DHHS (NIOSH) 94-110, rev. 9/2021, section 1.3.1.

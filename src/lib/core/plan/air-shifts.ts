@@ -4,7 +4,7 @@ import { SUBSTANCES, type SubstanceId } from '../laws/substances';
 import { releaseAt, type ReleaseAt } from './air-pulse';
 import type { AirRelease } from './air-releases';
 import { flowInput, mixingInput, volumeInput, type AirRoom } from './air-room';
-import { limitOf } from './air-step';
+import { limitOf, traceLimit } from './air-limits';
 import type { Plan } from './plan';
 import { computed, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
@@ -75,6 +75,21 @@ function averageOf(
 	}, 0);
 }
 
+/** The strictest eight-hour limit of the chosen lists, with its trace; null when none of them has one. */
+function averageLimit(
+	draft: Draft,
+	substanceId: SubstanceId,
+	{ limitSets }: AirRoom,
+	path: string
+): AirShift['limit'] {
+	const limit = limitOf(substanceId, limitSets, 'average');
+	if (limit) {
+		const all = limitSets.flatMap((set) => limitOf(substanceId, [set], 'average') ?? []);
+		traceLimit(draft, `${path}.limit.ppm`, SUBSTANCES[substanceId].name, limit, all);
+	}
+	return limit;
+}
+
 function worstShift(
 	draft: Draft,
 	room: AirRoom,
@@ -113,7 +128,7 @@ function worstShift(
 		substance: name,
 		fromAt: new Date(worst.fromMs).toISOString(),
 		steps,
-		limit: limitOf(substanceId, room.limitSets, 'average'),
+		limit: averageLimit(draft, substanceId, room, path),
 		averagePpm: traced(draft, `${path}.averagePpm`, {
 			label: `${name}: average over the worst eight hours of the calendar, for one who stays throughout`,
 			value: worst.ppm,

@@ -1,29 +1,18 @@
 import { saturatedVapor, saturationLaw } from '../laws/evaporation';
-import type { LimitKind, LimitSet } from '../laws/exposure-limits';
-import { strictestLimit, strictestLimitLaw } from '../laws/strictest-limit';
-import { SUBSTANCES, type SubstanceId } from '../laws/substances';
+import type { LimitKind } from '../laws/exposure-limits';
+import { SUBSTANCES } from '../laws/substances';
 import { substancePressurePa, type AirRelease } from './air-releases';
 import { flowsFor } from './air-flows';
 import { levelsIn } from './air-levels';
+import { limitOf, traceLimit } from './air-limits';
 import type { AirRoom } from './air-room';
 import type { Plan } from './plan';
 import { constant, computed, entered, inherited, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type AirStep = NonNullable<Plan['air']>['steps'][number];
-type AirLimit = NonNullable<AirStep['limit']>;
 
 const KINDS: readonly LimitKind[] = ['average', 'short', 'ceiling'];
-
-/** The strictest limit of one kind among lists; null when none of them has one. */
-export function limitOf(
-	id: SubstanceId,
-	sets: readonly LimitSet[],
-	kind: LimitKind
-): AirLimit | null {
-	const found = strictestLimit({ substance: id, sets, kind });
-	return found && { ppm: found.limitPpm, kind, set: found.set, edition: found.source };
-}
 
 /** Everything that can be said of one substance in one kind of work. */
 export function airStep(draft: Draft, room: AirRoom, release: AirRelease, path: string): AirStep {
@@ -56,18 +45,7 @@ export function airStep(draft: Draft, room: AirRoom, release: AirRelease, path: 
 	});
 	const limitInput =
 		limit && computed('L', `${limit.set}, ${limit.edition}`, limit.ppm, 'ppm', `${path}.limit.ppm`);
-	if (limit) {
-		traced(draft, `${path}.limit.ppm`, {
-			label: `${substance.name}: the strictest of the chosen lists (${limit.kind})`,
-			value: limit.ppm,
-			unit: 'ppm',
-			law: strictestLimitLaw,
-			inputs: limits.map(({ ppm, set, kind, edition }, i) =>
-				constant(`L_${i + 1}`, `${set}, ${kind}, ${edition}`, ppm, 'ppm')
-			),
-			note: 'The most allowed, not a safe level; lists change.'
-		});
-	}
+	if (limit) traceLimit(draft, `${path}.limit.ppm`, substance.name, limit, limits);
 	const pressurePa = substancePressurePa(substanceId, temperatureC);
 	const ceilingPpm =
 		pressurePa === null

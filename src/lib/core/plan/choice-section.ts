@@ -7,7 +7,7 @@ import { processScaleLaw } from '../laws/process-scale';
 import { displayQuantity, type UnitSystem } from '../quantity/display';
 import type { Plan } from './plan';
 import type { EstimateFollows, Follows } from './block-ranges';
-import { highEnd, inherited, traced, type Draft } from './trace';
+import { computed, highEnd, inherited, traced, type Draft } from './trace';
 
 type ChoiceSection = NonNullable<Plan['choice']>;
 
@@ -75,9 +75,24 @@ export function choiceSection(
 		chosen: choice.chosen,
 		reason: choice.reason,
 		evenScale,
-		evenLengthMm: evenScale === null ? null : evenScale * longestMm,
+		evenLengthMm: evenScale === null ? null : evenLength(draft, evenScale, longestMm),
 		limits: limitsOf(estimates, evenScale, longestMm, units)
 	};
+}
+
+function evenLength(draft: Draft, evenScale: number, longestMm: number): number {
+	const inputs = [
+		computed('s', 'size, as a multiple', evenScale, 'count', 'choice.evenScale'),
+		computed('L', 'longest side of the pattern', longestMm, 'mm')
+	];
+	return traced(draft, 'choice.evenLengthMm', {
+		label: 'Length from which a glove costs less than a block',
+		value: evenScale * longestMm,
+		unit: 'mm',
+		law: { ...processScaleLaw, formula: `${processScaleLaw.formula}; L_even = s · L` },
+		inputs,
+		...inherited(draft, inputs, (scale = 0, longest = 0) => scale * longest)
+	});
 }
 
 function limitsOf(

@@ -10,13 +10,13 @@ import {
 import { CURE_RANGE_C } from '../laws/cure-rate';
 import type { FigureInput } from '../quantity/figure';
 import { around } from '../quantity/range';
-import type { Sheet } from '../materials/sheet';
 import { curingMaterial, roughHeatNote } from './curing-material';
 import { thinned } from './thinned-curve';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { calibrated, heatRanges, rangeOfInput, spreadRange } from './heat-ranges';
 import { warnOfHeat } from './heat-warnings';
+import { traceMixedUse, type MixedUse } from './mixed-uses';
 import { remembered } from './remembered';
 import { computed, entered, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
@@ -30,12 +30,6 @@ const CAUTION =
 	'The heat balance takes one temperature for the whole cup: its middle runs hotter. Never cover a warming cup or set it among things that burn; set it down in extraction, on stone or metal, away from people.';
 const ROUGH =
 	'Where a data sheet gives no heat of reaction, a typical one is taken and the peaks are rough: ask the maker, and try a small cup first.';
-
-export interface MixedUse {
-	sheet: Sheet;
-	largestCupG: number;
-	thickestMm: number;
-}
 
 /** Cup against coat for each material that heats itself, and how heavy a forgotten cup may be. */
 export function cureSection(
@@ -87,14 +81,16 @@ const calmCup = remembered((material: CuringMaterial, temperatureC: number, peak
 
 function cureMaterial(
 	draft: Draft,
-	{ sheet, largestCupG, thickestMm }: MixedUse,
+	use: MixedUse,
 	{ material, inputs }: { material: CuringMaterial; inputs: FigureInput[] },
 	index: number
 ): CureMaterial {
 	const { temperatureC } = draft;
+	const { sheet, largestCupG, thickestMm } = use;
 	const calmPeakC = DEFAULTS.calmPeakC.value;
 	const heat = heatsItself(material, largestCupG, thickestMm, temperatureC);
 	const path = `cure.materials.${index}`;
+	traceMixedUse(draft, use, path);
 	const rough = roughHeatNote(sheet);
 	const noted = (text: string): string => (rough ? `${text} ${rough}` : text);
 	const offK = draft.inputs.shop.roomSpreadK ?? DEFAULTS.thermometerK.value;
@@ -104,10 +100,14 @@ function cureMaterial(
 		high: Math.min(CURE_RANGE_C.max, temperatureC + offK)
 	};
 	const thickness: FigureInput = {
-		...computed('d', 'thickest coat', thickestMm, 'mm'),
+		...computed('d', 'thickest coat', thickestMm, 'mm', `${path}.film.thicknessMm`),
 		...around(thickestMm, 2 * DEFAULTS.spreadFraction.value)
 	};
-	const cupInputs = [...inputs, room, computed('m', 'largest cup of the plan', largestCupG, 'g')];
+	const cupInputs = [
+		...inputs,
+		room,
+		computed('m', 'largest cup of the plan', largestCupG, 'g', `${path}.cup.massG`)
+	];
 	const ranges = heatRanges(material, {
 		massG: largestCupG,
 		calmPeakC,

@@ -1,4 +1,4 @@
-import { estimatedHorizontalMm } from '../laws/lifting';
+import { estimatedHorizontalMm, horizontalLaw } from '../laws/lifting';
 import { NIOSH_METRIC, NIOSH_US } from '../laws/lifting-constants';
 import {
 	liftingTaskLaw,
@@ -31,6 +31,7 @@ export function liftingLimitOf(draft: Draft, depthMm: number): LiftingTaskLimit 
 		units === 'US' ? NIOSH_US : NIOSH_METRIC
 	);
 	const end = limit.decidedAt === 'origin' ? 'picked up from the bench' : 'set down on the pallet';
+	const horizontal = tracedHorizontal(draft, depthMm, limit.horizontalMm, limit.decidedAt);
 	const none = limit.forbidden.length > 0 ? ` Nothing: ${limit.forbidden.join(', ')}.` : '';
 	traced(draft, 'lifting.recommendedG', {
 		label: 'Recommended weight limit for one person',
@@ -42,7 +43,8 @@ export function liftingLimitOf(draft: Draft, depthMm: number): LiftingTaskLimit 
 				'H',
 				'hands ahead of the ankles, from the depth of the mold',
 				limit.horizontalMm,
-				'mm'
+				'mm',
+				horizontal
 			),
 			defaultInput('V_origin', 'benchMm'),
 			defaultInput('V_destination', 'palletMm'),
@@ -63,4 +65,25 @@ function endAt(depthMm: number, heightMm: number): LiftEnd {
 		originHeightMm: heightMm
 	});
 	return { horizontalMm: Math.min(FARTHEST_MM, horizontalMm), heightMm };
+}
+
+/** Leaves the trace of the hands' distance where the task is decided, and says under which path. */
+function tracedHorizontal(
+	draft: Draft,
+	depthMm: number,
+	horizontalMm: number,
+	decidedAt: LiftingTaskLimit['decidedAt']
+): string {
+	const path = 'lifting.horizontalMm';
+	traced(draft, path, {
+		label: 'Hands ahead of the ankles',
+		value: horizontalMm,
+		unit: 'mm',
+		law: horizontalLaw,
+		inputs: [
+			computed('W', 'depth of the mold, away from the body', depthMm, 'mm'),
+			defaultInput('V', decidedAt === 'origin' ? 'benchMm' : 'palletMm')
+		]
+	});
+	return path;
 }

@@ -4,6 +4,7 @@ import { shelfLife, shelfLifeLaw } from '../laws/shelf-life';
 import { MAX_MASS_G } from '../quantity/limits';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
+import { traceEnds } from './order-ends';
 import type { Plan } from './plan';
 import { PlanError } from './plan-error';
 import { assumed, computed, entered, fromSheet, traced, warn, type Draft } from './trace';
@@ -62,6 +63,14 @@ function orderLine(
 		inputs: massesG.map((massG, use) => computed(`m_${use + 1}`, `use ${use + 1}`, massG, 'g')),
 		low: amounts.lowG,
 		high: amounts.highG
+	});
+	traceEnds(draft, {
+		path,
+		name: sheet.name,
+		needG,
+		uncertaintyFraction: spreadG / needG,
+		spread,
+		amounts
 	});
 	const safeG = traced(draft, `${path}.safeG`, {
 		label: `${sheet.name}: what to have at hand`,

@@ -1,16 +1,19 @@
 import type { ProcessChoice } from '../laws/process-choice';
 import type { Sheet } from '../materials/sheet';
+import { additionsSection } from './additions-section';
 import { airSection } from './air-section';
 import { airUses } from './air-uses';
+import { placedBatches } from './batch-paths';
 import { choiceSection } from './choice-section';
 import type { EstimateFollows, Follows } from './block-ranges';
 import type { CoatsPlan } from './coats-plan';
-import { cureSection, type MixedUse } from './cure-section';
+import { cureSection } from './cure-section';
 import { forcesSection } from './forces-section';
 import type { FramePlan } from './frame-plan';
 import type { GloveBuild } from './glove-build';
 import { handlingSection } from './handling-section';
 import { liftingSection } from './lifting-section';
+import { mixedUses } from './mixed-uses';
 import type { Plan } from './plan';
 import { plasterSection } from './plaster-section';
 import { roomSection } from './room-section';
@@ -20,7 +23,7 @@ import { sizesSection } from './sizes-section';
 import type { Draft } from './trace';
 import { wallsSection } from './walls-section';
 import { wasteSection } from './waste-section';
-import { additionsSection, weighingSection } from './weighing-section';
+import { weighingSection } from './weighing-section';
 
 export interface SectionFacts {
 	used: readonly Sheet[];
@@ -47,11 +50,11 @@ export interface SectionFacts {
 export function planSections(draft: Draft, facts: SectionFacts) {
 	const { build, frame, coats, shell, shellThickness, pour, weights, life } = facts;
 	const gloveMm = build.thicknessMm;
-	const batches = [...coats.coats, ...shell.rounds];
+	const batches = placedBatches(coats.coats, shell.rounds);
 	const lifting = liftingSection(draft, frame, weights, gloveMm + shellThickness.thicknessMm);
 	const plaster = plasterSection(draft, pour);
 	const handling = handlingSection(draft, build);
-	const additions = additionsSection(draft, coats.coats, shell.rounds, pour);
+	const additions = additionsSection(draft, batches, pour);
 	return {
 		room: roomSection(draft, facts.used),
 		walls: wallsSection(draft, build, coats.coats),
@@ -72,26 +75,4 @@ export function planSections(draft: Draft, facts: SectionFacts) {
 		weighing: weighingSection(draft, batches),
 		...(additions && { additions })
 	} satisfies Partial<Plan>;
-}
-
-/** The largest cup and the thickest coat of each material that is mixed for the mold. */
-function mixedUses({ inputs }: Draft, { coats, shell, shellThickness }: SectionFacts): MixedUse[] {
-	const { detail, build, shell: backing } = inputs.materials;
-	const largest = (all: readonly { cups: readonly { massG: number }[] }[]): number =>
-		Math.max(...all.flatMap(({ cups }) => cups.map(({ massG }) => massG)));
-	const of = (sheet: Sheet, kind: 'detail' | 'build'): MixedUse[] => {
-		const mine = coats.coats.filter((coat) => coat.kind === kind);
-		if (mine.length === 0) return [];
-		const thickestMm = Math.max(...mine.map(({ thicknessMm }) => thicknessMm));
-		return [{ sheet, largestCupG: largest(mine), thickestMm }];
-	};
-	return [
-		...(detail ? of(detail, 'detail') : []),
-		...of(build, 'build'),
-		{
-			sheet: backing,
-			largestCupG: largest(shell.rounds),
-			thickestMm: shellThickness.thicknessMm / shell.rounds.length
-		}
-	];
 }

@@ -250,7 +250,14 @@ export const planSchema = z.strictObject({
 		pressurePa: z.number()
 	}),
 	washing: z.string(),
-	weights: z.strictObject({ gloveG: g, shellG: g, frameG: g, filledG: g }),
+	weights: z.strictObject({
+		gloveG: g,
+		shellG: g,
+		/** Glove and shell together; absent from plans of before. */
+		gloveAndShellG: g.optional(),
+		frameG: g,
+		filledG: g
+	}),
 	order: z.array(orderLineSchema),
 	cost: z.strictObject({
 		materials: g,

@@ -11,9 +11,16 @@ import {
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { assumed, computed, fromSheet, inherited, traced, type Draft } from './trace';
+import { assumed, computed, fromSheet, inherited, traced, tradeLaw, type Draft } from './trace';
 
 type SizesSection = NonNullable<Plan['sizes']>;
+
+const stageLaw = tradeLaw(
+	'stated-shrinkage',
+	'Shrinkage of one material',
+	'S as stated, give or take its spread; a typical one where the data sheet is silent',
+	'a part that is free to shrink; a shell and a core hold it back'
+);
 
 /** Plaster grows on setting, by 0.1 to 0.3 % (handbook value, from memory). */
 const PLASTER: ShrinkageStage = { low: -0.003, likely: -0.002, high: -0.001 };
@@ -63,6 +70,16 @@ export function sizesSection(draft: Draft): SizesSection {
 		input('S_2', casting, cast),
 		defaultInput('spread', 'shrinkSpread')
 	];
+	const shrinkage = (key: 'glove' | 'casting', sheet: Sheet, stage: ShrinkageStage): number =>
+		traced(draft, `sizes.${key}ShrinkageFraction`, {
+			label: `Shrinkage of ${sheet.name}`,
+			value: stage.likely,
+			unit: 'fraction',
+			law: stageLaw,
+			inputs: inputs.filter((_, i) => i === (key === 'glove' ? 0 : 1) || i === 2),
+			low: stage.low,
+			high: stage.high
+		});
 	const rows = (
 		[
 			['length', lengthMm],
@@ -102,8 +119,8 @@ export function sizesSection(draft: Draft): SizesSection {
 	const together = linearShrinkageFraction({ beforeMm: lengthMm, afterMm });
 	return {
 		rows,
-		gloveShrinkageFraction: glove.likely,
-		castingShrinkageFraction: cast.likely,
+		gloveShrinkageFraction: shrinkage('glove', build, glove),
+		castingShrinkageFraction: shrinkage('casting', casting, cast),
 		volumeShrinkageFraction: traced(draft, 'sizes.volumeShrinkageFraction', {
 			label: 'Shrinkage by volume, glove and casting together',
 			value: volumeShrinkageFraction(together),

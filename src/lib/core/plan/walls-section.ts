@@ -7,12 +7,22 @@ import {
 } from '../laws/drainage';
 import { neededYieldStressPa, sagLaw, splitCoatsMm } from '../laws/sag';
 import { sagFlowLaw, sagSpeedMmPerS } from '../laws/sag-flow';
+import { around } from '../quantity/range';
+import { DEFAULTS } from './defaults';
 import { holdingLimitMm, type GloveBuild } from './glove-build';
+import { thickestCoatLaw } from './mixed-uses';
 import type { Coat, Plan } from './plan';
-import { computed, entered, fromSheet, inherited, traced, type Draft } from './trace';
+import { computed, entered, fromSheet, inherited, traced, tradeLaw, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type WallsSection = NonNullable<Plan['walls']>;
+
+const slopeLaw = tradeLaw(
+	'coated-slope',
+	'Slope of the steepest wall',
+	'θ from 1° to 90°; a wall that leans out counts as upright',
+	'a coat under an overhang hangs and may fall off: look at it'
+);
 
 /** What stays on the walls: build coats against their yield stress, detail coats while they drain. */
 export function wallsSection(
@@ -24,11 +34,30 @@ export function wallsSection(
 	const slopeDeg = Math.min(90, Math.max(1, draft.surface.steepestWallDeg));
 	const densityGPerMl = sheet.mixedDensityGPerMl;
 	const thickestCoatMm = Math.max(...build.buildMm);
+	traced(draft, 'walls.slopeDeg', {
+		label: 'Steepest wall, as coats see it',
+		value: slopeDeg,
+		unit: 'deg',
+		law: slopeLaw,
+		inputs: [computed('θ', 'steepest wall of the pattern', draft.surface.steepestWallDeg, 'deg')]
+	});
+	traced(draft, 'walls.thickestCoatMm', {
+		label: 'Thickest build coat',
+		value: thickestCoatMm,
+		unit: 'mm',
+		law: thickestCoatLaw,
+		inputs: coats.flatMap(({ kind, title, thicknessMm }, i) =>
+			kind === 'build'
+				? computed(`h_${i + 1}`, title, thicknessMm, 'mm', `coats.${i}.thicknessMm`)
+				: []
+		),
+		...around(thickestCoatMm, 2 * DEFAULTS.spreadFraction.value)
+	});
 	const wall = [
 		fromSheet('ρ', 'density of the mix', densityGPerMl, 'g/mL'),
-		computed('θ', 'steepest wall', slopeDeg, 'deg')
+		computed('θ', 'steepest wall', slopeDeg, 'deg', 'walls.slopeDeg')
 	];
-	const coat = computed('h', 'thickest coat', thickestCoatMm, 'mm');
+	const coat = computed('h', 'thickest coat', thickestCoatMm, 'mm', 'walls.thickestCoatMm');
 	const { yieldStressPa, mixedViscosityPaS } = sheet;
 	const limitMm = yieldStressPa === undefined ? null : holdingLimitMm(draft);
 	if (limitMm !== null) {

@@ -2,16 +2,24 @@ import { BRUSH_LOSS_G, CUP_LOSS_G } from '../laws/coat-losses';
 import { mixWaste, mixWasteLaw, partWasteG, partWasteLaw, WASTE_CAUTION } from '../laws/waste';
 import { around } from '../quantity/range';
 import { DEFAULTS, defaultInput } from './defaults';
-import type { Coat, Plan, ShellRound } from './plan';
-import { computed, constant, inherited, traced, type Draft } from './trace';
+import type { PlacedBatch } from './batch-paths';
+import type { Plan } from './plan';
+import { computed, constant, inherited, traced, tradeLaw, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type WasteSection = NonNullable<Plan['waste']>;
 
+const mixedLaw = tradeLaw(
+	'mixed-in-all',
+	'What is mixed of one material',
+	'm = Σ m_i',
+	'coats and rounds as they are planned; a cup that is mixed again comes on top'
+);
+
 /** What is mixed and thrown away while the mold is built, and behind each part over its life. */
 export function wasteSection(
 	draft: Draft,
-	batches: readonly (Coat | ShellRound)[],
+	batches: readonly PlacedBatch[],
 	facts: { weights: Plan['weights']; life: NonNullable<Plan['life']>; pour: Plan['pour'] }
 ): WasteSection {
 	const ids = [...new Set(batches.map(({ materialId }) => materialId))];
@@ -41,10 +49,7 @@ export function wasteSection(
 	const wornG = weights.gloveG + weights.shellG;
 	const behind = [
 		computed('m_build', 'waste of the build', buildG, 'g', 'waste.buildG'),
-		{
-			...computed('m_worn mold', 'glove and shell, worn', wornG, 'g'),
-			...around(wornG, 2 * DEFAULTS.spreadFraction.value)
-		},
+		computed('m_worn mold', 'glove and shell, worn', wornG, 'g', 'weights.gloveAndShellG'),
 		computed('n_parts', 'parts from one mold', partsPerMold, 'count'),
 		{
 			...computed('m_pour', 'left of each pour', pourG, 'g'),
@@ -73,7 +78,7 @@ function wasteLine(
 	given: {
 		materialId: string;
 		name: string;
-		mine: readonly (Coat | ShellRound)[];
+		mine: readonly PlacedBatch[];
 		path: string;
 		weights: Plan['weights'];
 	}
@@ -119,8 +124,32 @@ function wasteLine(
 	return {
 		materialId,
 		materialName: name,
-		mixedG,
+		mixedG: traceMixed(draft, { name, mine, mixedG, path }),
 		wasteG: number('wasteG', 'mixed and thrown away', wasteG),
 		wasteFraction: number('wasteFraction', 'share thrown away', wasteFraction)
 	};
+}
+
+function traceMixed(
+	draft: Draft,
+	given: { name: string; mine: readonly PlacedBatch[]; mixedG: number; path: string }
+): number {
+	const { name, mine, mixedG, path } = given;
+	const sumOf = (end: 'low' | 'high'): number =>
+		mine.reduce(
+			(sum, { path: batch, massG }) => sum + (draft.figures[`${batch}.massG`]?.[end] ?? massG),
+			0
+		);
+	return traced(draft, `${path}.mixedG`, {
+		label: `${name}: mixed`,
+		value: mixedG,
+		unit: 'g',
+		law: mixedLaw,
+		inputs: mine.map(({ title, massG, path: batch }, i) =>
+			computed(`m_${i + 1}`, title, massG, 'g', `${batch}.massG`)
+		),
+		// One hand lays all coats too thick or too thin: their ranges add up.
+		low: sumOf('low'),
+		high: sumOf('high')
+	});
 }

@@ -1,4 +1,4 @@
-import { additionG, additionLaw, otherPartG, otherPartLaw } from '../laws/proportioning';
+import { otherPartG, otherPartLaw } from '../laws/proportioning';
 import {
 	ratioUncertaintyFraction,
 	smallestBatchG,
@@ -8,16 +8,29 @@ import {
 import { volumePartsBPer100A, volumeRatioLaw } from '../laws/volume-ratio';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
+import type { PlacedBatch } from './batch-paths';
 import { toleranceOf } from './cup-parts';
-import type { Coat, Plan, ShellRound } from './plan';
-import { computed, entered, fromSheet, traced, warn, type Draft } from './trace';
+import type { Plan } from './plan';
+import { assumed, computed, entered, fromSheet, traced, tradeLaw, warn, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type WeighingSection = NonNullable<Plan['weighing']>;
-type Batch = Coat | ShellRound;
+
+const smallestCupLaw = tradeLaw(
+	'smallest-planned-cup',
+	'The smallest cup of the plan',
+	'm = min m_i',
+	'the cups as they are planned; a scrap mixed for a repair is smaller'
+);
+const toleranceLaw = tradeLaw(
+	'ratio-tolerance',
+	'How far a ratio by weight may be off',
+	'as the data sheet says; 2 % where it says nothing',
+	'materials that cure by ratio; the data sheet decides'
+);
 
 /** Whether the scale is fine enough for the smallest cup of each material. */
-export function weighingSection(draft: Draft, batches: readonly Batch[]): WeighingSection {
+export function weighingSection(draft: Draft, batches: readonly PlacedBatch[]): WeighingSection {
 	const { detail, build, shell } = draft.inputs.materials;
 	const sheets = [detail, build, shell].filter(
 		(sheet): sheet is Sheet => !!sheet && batches.some(({ materialId }) => materialId === sheet.id)
@@ -28,7 +41,7 @@ export function weighingSection(draft: Draft, batches: readonly Batch[]): Weighi
 function weighing(
 	draft: Draft,
 	sheet: Sheet,
-	batches: readonly Batch[],
+	batches: readonly PlacedBatch[],
 	path: string
 ): WeighingSection[number] {
 	const readabilityG = draft.inputs.shop.scaleReadabilityG;
@@ -36,14 +49,24 @@ function weighing(
 	const toleranceFraction = toleranceOf(sheet);
 	const cups = batches
 		.filter(({ materialId }) => materialId === sheet.id)
-		.flatMap(({ cups: all }) => all);
+		.flatMap(({ cups: all, title, path: batch }) =>
+			all.map((cup) => ({ ...cup, title, figure: `${batch}.cups.0.massG` }))
+		);
 	const smallest = cups.reduce(
 		(least, cup) => (cup.massG < least.massG ? cup : least),
-		cups[0] ?? { massG: 0, parts: [] }
+		cups[0] ?? { massG: 0, parts: [], title: '', figure: '' }
 	);
 	const scale = entered('d', 'smallest step of the scale', readabilityG, 'g');
 	const ratio = fromSheet('r', 'ratio by weight', parts.join(' : '), 'text');
-	const tolerance = fromSheet('tolerance', 'of the ratio', toleranceFraction, 'fraction');
+	const tolerance =
+		sheet.ratioToleranceFraction === undefined
+			? assumed(
+					'tolerance',
+					'of the ratio (common practice, no source)',
+					toleranceFraction,
+					'fraction'
+				)
+			: fromSheet('tolerance', 'of the ratio', toleranceFraction, 'fraction');
 	const isMixed = parts.length > 1;
 	const leastG = isMixed
 		? withinLaw(draft, 'materials', `Smallest batch of ${sheet.name}`, () =>
@@ -56,6 +79,20 @@ function weighing(
 				})
 			)
 		: null;
+	traced(draft, `${path}.smallestCupG`, {
+		label: `${sheet.name}: smallest cup of this plan`,
+		value: smallest.massG,
+		unit: 'g',
+		law: smallestCupLaw,
+		inputs: [computed('m', smallest.title, smallest.massG, 'g', smallest.figure)]
+	});
+	traced(draft, `${path}.toleranceFraction`, {
+		label: `${sheet.name}: the ratio may be off by`,
+		value: toleranceFraction,
+		unit: 'fraction',
+		law: toleranceLaw,
+		inputs: [tolerance]
+	});
 	const [first, second] = [...smallest.parts].sort((a, b) => a.massG - b.massG);
 	const uncertaintyFraction =
 		first && second
@@ -141,46 +178,4 @@ function perHundred(
 						note: 'By weight is the safer way; by volume only where the data sheet allows it.'
 					})
 	}));
-}
-
-/** Thickener, pigment or accelerator for each cup, as parts per hundred of the mix. */
-export function additionsSection(
-	draft: Draft,
-	coats: readonly Coat[],
-	rounds: readonly ShellRound[],
-	pour: Plan['pour']
-): Plan['additions'] {
-	return draft.inputs.additions?.map(({ to, name, partsPerHundred }, i) => {
-		const batches =
-			to === 'casting'
-				? [{ id: 'pour', title: 'First pour', massG: pour.massG, cups: 1 }]
-				: (to === 'shell' ? rounds : coats.filter(({ kind }) => kind === to)).map(
-						({ id, title, massG, cups }) => ({ id, title, massG, cups: cups.length })
-					);
-		const each = batches.map(({ id, title, massG, cups }, k) => ({
-			id,
-			title,
-			perCupG: traced(draft, `additions.${i}.batches.${k}.perCupG`, {
-				label: `${title}: ${name} in each cup`,
-				value: additionG({ baseG: massG / cups, partsPerHundred }),
-				unit: 'g',
-				law: additionLaw,
-				inputs: [
-					computed('m_base', 'cup without it', massG / cups, 'g'),
-					entered('p', 'parts per hundred', partsPerHundred, 'count')
-				],
-				note: 'On top of the cup’s parts, weighed in last unless its sheet says otherwise.'
-			})
-		}));
-		return {
-			to,
-			name,
-			partsPerHundred,
-			totalG: batches.reduce(
-				(sum, { massG }) => sum + additionG({ baseG: massG, partsPerHundred }),
-				0
-			),
-			batches: each
-		};
-	});
 }

@@ -45,7 +45,16 @@ export function weightsPlan(
 			fullMassG({ glove, shell, frame, casting })
 		)
 	});
-	return { gloveG, shellG, frameG, filledG };
+	const worn = parts.slice(0, 2);
+	const gloveAndShellG = traced(draft, 'weights.gloveAndShellG', {
+		label: 'Glove with its shell',
+		value: gloveG + shellG,
+		unit: 'g',
+		law: fullMassLaw,
+		inputs: worn,
+		...inherited(draft, worn, (glove = 0, shell = 0) => glove + shell)
+	});
+	return { gloveG, shellG, gloveAndShellG, frameG, filledG };
 }
 
 /** How the glove is washed. */
