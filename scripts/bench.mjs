@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { benchAlone } from './bench-alone.mjs';
+import { benchStore } from './bench-store.mjs';
 
 // Inside the project, so that what stays outside the bundle is found in its node_modules.
 const outDir = mkdtempSync(join('node_modules', '.bench-'));
@@ -31,6 +32,7 @@ try {
 	const { benchMesh } = await import(pathToFileURL(join(outDir, 'mesh.mjs')).href);
 	console.log(`\n${benchMesh().join('\n')}`);
 	console.log(`\n${(await benchAlone(join(outDir, 'alone.mjs'))).join('\n')}`);
+	console.log(`\n${(await benchStore()).join('\n')}`);
 } finally {
 	rmSync(outDir, { recursive: true, force: true });
 }

@@ -66,16 +66,13 @@ export async function killAgainAndAgain(run: KillRun): Promise<Row> {
 	}
 	await server.end('SIGTERM');
 	const { kills, cut, acknowledged, lost, twice, whole, stray } = tally;
+	const isClean = lost + twice + stray === 0 && whole === kills;
 	return {
 		what: `kill -9 under posting load, ${store}`,
 		done: `${kills} of ${count} kills, ${cut} in the middle of an act, ${acknowledged} acts acknowledged`,
 		found: `lost ${lost}, twice ${twice}, unexplained ${stray}, chain verifies ${whole}/${kills}`,
-		isGood:
-			kills === count &&
-			lost + twice + stray === 0 &&
-			whole === kills &&
-			cut > count / 2 &&
-			acknowledged > count
+		isGood: isClean && kills === count && cut > count / 2 && acknowledged > count,
+		isCut: isClean && kills < count
 	};
 }
 

@@ -5,12 +5,14 @@ export interface Row {
 	done: string;
 	found: string;
 	isGood: boolean;
+	/** Nothing wrong was found, but the time was up before all of it was done. */
+	isCut?: boolean;
 }
 
-/** The table as text; a proof that was cut short by time is not good, and says so by its numbers. */
+/** The table as text; a proof that was cut short by time is not one. */
 export function tableOf(rows: readonly Row[]): string {
-	const cells = rows.map(({ what, done, found, isGood }) => [
-		isGood ? 'holds' : 'FAILS',
+	const cells = rows.map(({ what, done, found, isGood, isCut }) => [
+		isGood ? 'holds    ' : isCut ? 'cut short' : 'FAILS    ',
 		what,
 		done,
 		found
