@@ -67,6 +67,17 @@ test('a server says its own appends once, and those that were rolled back never'
 	expect(heard.map(({ seq }) => seq)).toEqual([1, 2, 3]);
 });
 
+test('words on the channel that are none of ours end nothing and are passed over', async () => {
+	const { db, heard, gaps } = await followed();
+	const strange = ['', '{', 'null', '[]', '7', '{"jobId":7,"seq":"2"}', '{"jobId":"j","seq":1.5}'];
+	for (const words of strange) {
+		await sql`select pg_notify('glovewright_appended', ${words})`.execute(db);
+	}
+	await elsewhere(db, 2);
+	await vi.waitFor(() => expect(heard).toEqual([{ jobId, seq: 2 }]), 1000);
+	expect(gaps).toEqual([]);
+});
+
 test('a listening line that breaks is opened anew, and then every screen looks afresh', async () => {
 	const { db, heard, gaps } = await followed();
 	const cut = sql`select pg_terminate_backend(pid) from pg_stat_activity

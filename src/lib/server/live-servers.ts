@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { setTimeout as wait } from 'node:timers/promises';
 import { sql } from 'kysely';
 import pg from 'pg';
+import { z } from 'zod';
 import type { Db } from './database';
 import { isPostgres } from './dialect';
 import { publishAppended, publishGap, type Appended } from './live';
@@ -10,6 +11,11 @@ import { connectionOptions } from './postgres';
 const CHANNEL = 'glovewright_appended';
 /** Which of the servers on one database said something: what it did itself it has told its screens already. */
 const origin = randomUUID();
+const wordSchema = z.object({
+	jobId: z.string(),
+	seq: z.number().int().min(1),
+	origin: z.string()
+});
 const BEAT_MS = 5000;
 const SHORTEST_WAIT_MS = 250;
 const LONGEST_WAIT_MS = 5000;
@@ -78,7 +84,16 @@ async function listen(url: string, over: AbortSignal, onopen: () => void): Promi
 	}
 }
 
+/** Anybody on the database may say anything on the channel; what is not a word of ours is nothing to us. */
 function pass(payload: string): void {
-	const said = JSON.parse(payload) as Appended & { origin: string };
-	if (said.origin !== origin) publishAppended({ jobId: said.jobId, seq: said.seq });
+	const said = wordOf(payload);
+	if (said && said.origin !== origin) publishAppended({ jobId: said.jobId, seq: said.seq });
+}
+
+function wordOf(payload: string): z.infer<typeof wordSchema> | null {
+	try {
+		return wordSchema.safeParse(JSON.parse(payload)).data ?? null;
+	} catch {
+		return null;
+	}
 }
