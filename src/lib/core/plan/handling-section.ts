@@ -4,6 +4,7 @@ import { sagLaw } from '../laws/sag';
 import type { GloveBuild } from './glove-build';
 import type { Plan } from './plan';
 import { computed, fromSheet, traced, warn, type Draft } from './trace';
+import { withinLaw } from './within-law';
 
 type HandlingSection = NonNullable<Plan['handling']>;
 
@@ -51,21 +52,23 @@ function runsOff(draft: Draft, { slopeAreasCm2 }: MeshHandling, wetMm: number): 
 	const { build } = draft.inputs.materials;
 	const { yieldStressPa, mixedDensityGPerMl: densityGPerMl } = build;
 	if (yieldStressPa === undefined) return null;
-	return traced(draft, 'handling.runsOffCm2', {
-		label: 'Walls from which the thickest build coat runs off',
-		value: drainingAreaCm2(
-			{ slopeAreasCm2: Float64Array.from(slopeAreasCm2) },
-			{ wetMm, yieldStressPa, densityGPerMl }
-		),
-		unit: 'cm2',
-		law: sagLaw,
-		inputs: [
-			computed('h', 'thickest build coat', wetMm, 'mm'),
-			fromSheet('τ_y', 'yield stress', yieldStressPa, 'Pa'),
-			fromSheet('ρ', 'density of the mix', densityGPerMl, 'g/mL'),
-			computed('n', 'slopes of the mesh, in steps of 5°', slopeAreasCm2.length, 'count')
-		]
-	});
+	return withinLaw(draft, 'coats', 'Walls from which the thickest coat runs off', () =>
+		traced(draft, 'handling.runsOffCm2', {
+			label: 'Walls from which the thickest build coat runs off',
+			value: drainingAreaCm2(
+				{ slopeAreasCm2: Float64Array.from(slopeAreasCm2) },
+				{ wetMm, yieldStressPa, densityGPerMl }
+			),
+			unit: 'cm2',
+			law: sagLaw,
+			inputs: [
+				computed('h', 'thickest build coat', wetMm, 'mm'),
+				fromSheet('τ_y', 'yield stress', yieldStressPa, 'Pa'),
+				fromSheet('ρ', 'density of the mix', densityGPerMl, 'g/mL'),
+				computed('n', 'slopes of the mesh, in steps of 5°', slopeAreasCm2.length, 'count')
+			]
+		})
+	);
 }
 
 const short = (mm: number): string => `${Number(mm.toPrecision(2))} mm`;
