@@ -1,11 +1,12 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test, vi } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import { appendEvent } from '../../src/lib/server/append';
 import { openDatabase } from '../../src/lib/server/database';
 import { lastBackup, listBackups } from '../../src/lib/server/keep/backup-folder';
 import { backupName, backupsToDrop, backupTime } from '../../src/lib/server/keep/backup-names';
 import { makeBackup } from '../../src/lib/server/keep/make-backup';
+import { ageOfBackupS, isOverdue } from '../../src/lib/server/keep/schedule';
 import { restoreSqlite } from '../../src/lib/server/keep/restore';
 import { checkSqlite } from '../../src/lib/server/keep/sqlite-backup';
 import { verifyStore } from '../../src/lib/server/keep/verify-store';
@@ -129,7 +130,7 @@ test('a backup that is damaged, cut or no database is not restored, and nothing 
 	).toMatchObject({ status: 'refused' });
 });
 
-test('a store with a damaged record is still backed up, said to be damaged, and nothing is thrown away', async () => {
+async function damagedShop() {
 	const { folder, db, file } = await openShop();
 	await db.destroy();
 	const raw = openDatabase(file);
@@ -137,16 +138,73 @@ test('a store with a damaged record is still backed up, said to be damaged, and 
 	await sql`drop trigger event_no_update`.execute(raw);
 	await sql`update event set recorded_at = '2020-01-01T00:00:00Z' where seq = 2`.execute(raw);
 	await raw.destroy();
-	const backups = join(folder, 'backups');
+	return { file, backups: join(folder, 'backups') };
+}
+
+test('a store with a damaged record is still backed up, said to be damaged, and those from before stay', async () => {
+	const { file, backups } = await damagedShop();
 	mkdirSync(backups);
-	for (let day = 1; day <= 28; day++) {
-		const at = `2026-01-${String(day).padStart(2, '0')}T01:00:00Z`;
-		writeFileSync(join(backups, backupName(at, 'db')), '');
+	for (let day = 17; day <= 28; day++) {
+		writeFileSync(join(backups, backupName(`2026-02-${day}T01:00:00Z`, 'db')), '');
 	}
 	const made = await makeBackup({ file }, backups, AT);
 	expect(made.faults).toEqual([expect.stringMatching(/event 2 was altered/)]);
-	expect(listBackups(backups)).toHaveLength(29);
+	expect(listBackups(backups)).toHaveLength(13);
 	expect(lastBackup(backups)).toMatchObject({ ok: false, at: AT });
+});
+
+test('a year of backups of a damaged record fills no disk, and the whole ones outlive it', () => {
+	const dayMs = 86_400_000;
+	const nameAt = (ms: number) => backupName(new Date(ms).toISOString(), 'db');
+	let names: string[] = [];
+	let whole: string[] = [];
+	for (let day = 0; day < 460; day++) {
+		const ms = Date.parse('2026-01-01T01:00:00Z') + day * dayMs;
+		const isDamaged = day >= 95;
+		names.push(nameAt(ms));
+		const drop = backupsToDrop(names, { at: new Date(ms).toISOString(), isDamaged });
+		names = names.filter((name) => !drop.includes(name));
+		if (day === 94) whole = names;
+		expect(names.length).toBeLessThanOrEqual(24);
+		expect(names).toContain(nameAt(ms));
+	}
+	expect(whole.length).toBeGreaterThan(7);
+	expect(names).toEqual(expect.arrayContaining(whole));
+});
+
+test('a backup named in the future says nothing of the last one’s age, and pushes none out', async () => {
+	const { folder, db, file } = await openShop();
+	await db.destroy();
+	const backups = join(folder, 'backups');
+	vi.stubEnv('GLOVEWRIGHT_BACKUPS', backups);
+	onTestFinished(() => {
+		vi.unstubAllEnvs();
+	});
+	mkdirSync(backups);
+	for (let day = 1; day <= 9; day++) {
+		writeFileSync(join(backups, backupName(`2031-0${day}-01T00:00:00Z`, 'db')), '');
+	}
+	expect(ageOfBackupS(AT)).toBeNull();
+	expect(isOverdue(ageOfBackupS(AT))).toBe(true);
+	const made = await makeBackup({ file }, backups, AT);
+	expect(existsSync(made.file)).toBe(true);
+	expect(listBackups(backups)).toHaveLength(10);
+	expect(ageOfBackupS('2026-03-02T15:00:00Z')).toBe(3600);
+});
+
+test('what a backup that was killed left behind goes a day later', async () => {
+	const { folder, db, file } = await openShop();
+	await db.destroy();
+	const backups = join(folder, 'backups');
+	mkdirSync(backups);
+	const [old, young] = ['2026-03-01T13:00:00Z', '2026-03-02T13:00:00Z'].map(
+		(at) => `${backupName(at, 'db')}.partial`
+	);
+	for (const name of [old, young, 'mine.partial']) writeFileSync(join(backups, name ?? ''), 'half');
+	await makeBackup({ file }, backups, AT);
+	expect(readdirSync(backups).sort()).toEqual(
+		[backupName(AT, 'db'), young, 'last.json', 'mine.partial'].sort()
+	);
 });
 
 test('kept are the last of seven days and of five weeks; other files are never touched', () => {
@@ -155,7 +213,8 @@ test('kept are the last of seven days and of five weeks; other files are never t
 		const at = new Date(Date.parse('2026-01-01T00:00:00Z') + hour * 3_600_000).toISOString();
 		names.push(backupName(at, 'db'));
 	}
-	const drop = backupsToDrop([...names, 'notes.txt', 'glovewright.db', 'before-restore.db']);
+	const others = ['notes.txt', 'glovewright.db', 'before-restore.db'];
+	const drop = backupsToDrop([...names, ...others], { at: '2026-04-01T00:00:00Z' });
 	const kept = names.filter((name) => !drop.includes(name)).map((name) => backupTime(name));
 	// 90 days from 1 January end on 31 March 2026, a Tuesday: seven days, then the Sundays of the weeks before.
 	expect(kept).toEqual([

@@ -1,7 +1,7 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sql } from 'kysely';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import { openDatabase, type Db } from '../../src/lib/server/database';
 import { isPostgres } from '../../src/lib/server/dialect';
 import { getJob } from '../../src/lib/server/jobs.repository';
@@ -11,6 +11,8 @@ import { importShop } from '../../src/lib/server/keep/import-shop';
 import { LEFT_BEHIND, OWN_FORM, PLAIN_TABLES } from '../../src/lib/server/keep/shop-tables';
 import { verifyStore } from '../../src/lib/server/keep/verify-store';
 import { ShopExport } from '../../src/lib/server/keep/read-export';
+import { ZipWriter } from '../../src/lib/server/keep/zip-writer';
+import * as meshFiles from '../../src/lib/server/mesh-files';
 import { migrate } from '../../src/lib/server/migrate';
 import { listPeople } from '../../src/lib/server/people.repository';
 import { checkPin } from '../../src/lib/server/pin';
@@ -144,6 +146,34 @@ test('an export with a byte changed is refused, or is read as the same: nothing 
 	expect(await getShop(other)).toBeNull();
 });
 
+test('while an export is written it has not its name; one that fails leaves nothing', async () => {
+	onTestFinished(() => {
+		vi.restoreAllMocks();
+	});
+	const db = await testStore();
+	await fillShop(db);
+	const folder = tempFolder();
+	const options = { to: join(folder, 'shop.zip'), at: AT, withPins: true };
+	let meanwhile: string[] = [];
+	vi.spyOn(meshFiles, 'openMesh').mockImplementationOnce(async () => {
+		meanwhile = readdirSync(folder);
+		throw new Error('the disk is gone');
+	});
+	await expect(exportShop(db, options)).rejects.toThrow('the disk is gone');
+	expect(meanwhile).toEqual(['shop.zip.partial']);
+	expect(readdirSync(folder)).toEqual([]);
+	// Written without its directory, as by a disk that forgets: found by reading it again.
+	vi.spyOn(ZipWriter.prototype, 'finish').mockImplementationOnce(() => {});
+	await expect(exportShop(db, options)).rejects.toThrow(/zip/);
+	expect(readdirSync(folder)).toEqual([]);
+	// What a process that was killed left behind is in nobody's way.
+	writeFileSync(`${options.to}.partial`, 'half');
+	await exportShop(db, options);
+	expect(readdirSync(folder)).toEqual(['shop.zip']);
+	await expect(exportShop(db, options)).rejects.toThrow(/already/);
+	expect(readOrNull(options.to)).not.toBeNull();
+});
+
 test('a damaged record is named and left out, and hides none of the others', async () => {
 	const { db, jobId } = await exported();
 	await tamper(db, `update event set recorded_at = '2020-01-01T00:00:00Z' where seq = 2`);
@@ -162,4 +192,21 @@ test('a spreadsheet gets names as names: quoted, and never as a formula', async 
 	const { to } = await exported();
 	const people = new ShopExport(to).read('csv/people.csv').toString('utf8');
 	expect(people).toContain(`"'=Ben ""Marsh"", Jr."`);
+});
+
+test('a zip that grows past its format says what to do instead, not the command that failed', async () => {
+	const most = { files: 3, bytes: 4000 };
+	const open = () => new ZipWriter(join(tempFolder(), 'large.zip'), most);
+	const many = open();
+	for (const name of ['1', '2', '3']) await many.add(name, ['x'], { packed: false });
+	many.finish();
+	many.close();
+	const tooMany = open();
+	for (const name of ['1', '2', '3', '4']) await tooMany.add(name, ['x'], { packed: false });
+	expect(() => tooMany.finish()).toThrow(/up to 3 files.*pg_dump for PostgreSQL/);
+	tooMany.close();
+	const tooLarge = open();
+	const add = tooLarge.add('1', [Buffer.alloc(4001)], { packed: false });
+	await expect(add).rejects.toThrow(/4000 bytes.*copies the database file/);
+	tooLarge.close();
 });

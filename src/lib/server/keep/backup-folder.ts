@@ -10,7 +10,7 @@ import {
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
 import { dataFolder } from '../store';
-import { backupsToDrop, backupTime } from './backup-names';
+import { backupsToDrop, backupTime, leftovers } from './backup-names';
 
 /** What became of the last try, for the shop's page. */
 const lastSchema = z.strictObject({
@@ -44,10 +44,11 @@ export function listBackups(folder: string): KeptBackup[] {
 		.sort((a, b) => b.at.localeCompare(a.at));
 }
 
-/** Throws away what `backupsToDrop` names. @returns how many */
-export function dropOldBackups(folder: string): number {
-	const drop = backupsToDrop(listBackups(folder).map(({ name }) => name));
-	for (const name of drop) rmSync(join(folder, name));
+/** Throws away what `backupsToDrop` names, and what backups that were killed left behind. @returns how many backups */
+export function dropOldBackups(folder: string, now: { at: string; isDamaged: boolean }): number {
+	const names = readdirSync(folder);
+	const drop = backupsToDrop(names, now);
+	for (const name of [...drop, ...leftovers(names, now.at)]) rmSync(join(folder, name));
 	return drop.length;
 }
 

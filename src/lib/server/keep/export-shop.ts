@@ -1,4 +1,4 @@
-import { rmSync } from 'node:fs';
+import { existsSync, renameSync, rmSync } from 'node:fs';
 import type { Db } from '../database';
 import { openMesh } from '../mesh-files';
 import { schemaOf } from '../ready';
@@ -8,6 +8,7 @@ import { canonicalJson } from '$lib/core/log/canonical';
 import { csvFiles } from './export-csv';
 import { exportReadme } from './export-readme';
 import { manifestHashOf, meshName, photoName, recordName, type Manifest } from './manifest';
+import { ShopExport } from './read-export';
 import { PLAIN_TABLES, plainRows } from './shop-tables';
 import { headListText, verifyJob, type Head } from './verify-store';
 import { ZipWriter, type Chunks } from './zip-writer';
@@ -22,22 +23,48 @@ export interface ExportOptions {
 
 /**
  * Writes the whole shop as one zip of open formats. The store must hold still meanwhile: a copy, or a
- * transaction that sees one instant.
+ * transaction that sees one instant. The zip appears under its name only after it was read again from the
+ * disk: every file against its hash, every chain from its first event.
  *
- * @throws Error when there is no shop, or the file cannot be written; then there is no file
+ * @throws Error when there is no shop, or the file cannot be written or is not whole; then there is no file
  */
 export async function exportShop(db: Db, options: ExportOptions): Promise<Manifest> {
-	const zip = new ZipWriter(options.to);
+	const { to } = options;
+	if (existsSync(to)) throw new Error(`There is a ${to} already.`);
+	const partial = `${to}.partial`;
+	// Left over by a process that was killed.
+	rmSync(partial, { force: true });
+	try {
+		const manifest = await write(db, partial, options);
+		verifyExport(partial);
+		renameSync(partial, to);
+		return manifest;
+	} catch (error) {
+		rmSync(partial, { force: true });
+		throw error;
+	}
+}
+
+async function write(db: Db, path: string, options: ExportOptions): Promise<Manifest> {
+	const zip = new ZipWriter(path);
 	try {
 		const manifest = await fill(db, zip, options);
 		manifest.manifestHash = manifestHashOf(manifest);
 		await zip.add('manifest.json', [JSON.stringify(manifest, null, '\t')]);
 		zip.finish();
 		return manifest;
-	} catch (error) {
+	} finally {
 		zip.close();
-		rmSync(options.to, { force: true });
-		throw error;
+	}
+}
+
+/** @throws Error when a file, or a mold's chain, is not what was to be written */
+function verifyExport(path: string): void {
+	const written = new ShopExport(path);
+	try {
+		for (const job of written.manifest.jobs) written.record(job);
+	} finally {
+		written.close();
 	}
 }
 

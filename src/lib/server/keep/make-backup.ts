@@ -7,7 +7,6 @@ import { dropOldBackups, noteBackup } from './backup-folder';
 import { backupName } from './backup-names';
 import { exportShop } from './export-shop';
 import type { Manifest } from './manifest';
-import { ShopExport } from './read-export';
 import { backupSqlite } from './sqlite-backup';
 
 /** Where the store is: a file, or else the PostgreSQL database at DATABASE_URL. */
@@ -19,14 +18,14 @@ export interface Source {
 export interface MadeBackup {
 	file: string;
 	bytes: number;
-	/** Records that were damaged before; they are in the copy as they are. */
+	/** Records that were damaged before. A copy of a SQLite file holds them as they are; an export does not hold them. */
 	faults: string[];
 	said: string;
 }
 
 /**
- * Writes a verified backup into `folder` and throws old ones away, unless a record is damaged: then the
- * older ones may be worth more.
+ * Writes a verified backup into `folder` and throws old ones away. While a record is damaged those from
+ * before are worth more, and stay.
  *
  * @throws Error in a sentence when there is no room, or the copy is not whole
  */
@@ -35,10 +34,10 @@ export async function makeBackup(source: Source, folder: string, at: string): Pr
 	const file = join(folder, backupName(at, source.file ? 'db' : 'zip'));
 	const faults = source.file ? await copyFile(source.file, file) : await copyPostgres(file, at);
 	const { size: bytes } = statSync(file);
-	const dropped = faults.length > 0 ? 0 : dropOldBackups(folder);
+	const dropped = dropOldBackups(folder, { at, isDamaged: faults.length > 0 });
 	const said =
 		faults.length > 0
-			? `${faults.length} damaged: ${faults[0]} Older backups are kept.`
+			? `${faults.length} damaged: ${faults[0]} The oldest backups are kept.`
 			: `Verified whole. ${dropped} older thrown away.`;
 	noteBackup(folder, { at, ok: faults.length === 0, said });
 	return { file, bytes, faults, said };
@@ -56,12 +55,7 @@ async function copyFile(from: string, to: string): Promise<string[]> {
 }
 
 async function copyPostgres(to: string, at: string): Promise<string[]> {
-	const manifest = await exportFrom({ file: null }, { to, at, withPins: true });
-	// Read again from the disk: every file against its hash, every chain from its first event.
-	const written = new ShopExport(to);
-	for (const job of written.manifest.jobs) written.record(job);
-	written.close();
-	return manifest.damaged;
+	return (await exportFrom({ file: null }, { to, at, withPins: true })).damaged;
 }
 
 /** Exports the shop as it is at one instant, while work goes on. */

@@ -21,10 +21,11 @@ export function canBackUp(): boolean {
 	return !!process.env.GLOVEWRIGHT_TOOL && process.env.GLOVEWRIGHT_BACKUPS !== 'off';
 }
 
-/** Seconds since the newest backup; null when there is none. */
+/** Seconds since the newest backup; null when there is none, or only such as are named later than now. */
 export function ageOfBackupS(at = now()): number | null {
-	const [newest] = listBackups(backupFolder());
-	return newest ? Math.max(0, (Date.parse(at) - Date.parse(newest.at)) / 1000) : null;
+	const ages = listBackups(backupFolder()).map((kept) => Date.parse(at) - Date.parse(kept.at));
+	const newestMs = ages.find((ageMs) => ageMs >= 0);
+	return newestMs === undefined ? null : newestMs / 1000;
 }
 
 /** Whether the owner must be told: there is no backup, or a day was missed. */

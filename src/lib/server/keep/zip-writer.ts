@@ -13,9 +13,13 @@ export interface PackedFile {
 
 export type Chunks = Iterable<Uint8Array | string> | AsyncIterable<Uint8Array | string>;
 
+interface ZipLimits {
+	files: number;
+	bytes: number;
+}
+
 /** Limits of the plain zip format (no zip64). Source: PKWARE APPNOTE 6.3, sections 4.4.1.4 and 4.4.8 */
-const MOST_FILES = 65_534;
-const MOST_BYTES = 4_290_000_000;
+const FORMAT_LIMITS: ZipLimits = { files: 65_534, bytes: 4_290_000_000 };
 /** Names are UTF-8, and sizes follow the data. Source: the same, section 4.4.4, bits 11 and 3 */
 const FLAGS = 0x0808;
 /** 1980-01-01, the format's first day: two exports of one state are the same. */
@@ -27,9 +31,12 @@ export class ZipWriter {
 	readonly #directory: Buffer[] = [];
 	#offset = 0;
 
+	readonly #most: ZipLimits;
+
 	/** @throws when there is a file at `path`, or it cannot be written */
-	constructor(path: string) {
+	constructor(path: string, most: ZipLimits = FORMAT_LIMITS) {
 		this.#handle = openSync(path, 'wx');
+		this.#most = most;
 	}
 
 	/** @throws RangeError when the zip would be larger than the format allows */
@@ -63,7 +70,7 @@ export class ZipWriter {
 		return { bytes, sha256: sum.digest('hex') };
 	}
 
-	/** Writes the directory at the end and waits till all of it is on the disk. */
+	/** Writes the directory at the end and waits till all of it is on the disk. Close it after. */
 	finish(): void {
 		const start = this.#offset;
 		for (const entry of this.#directory) this.#write(entry);
@@ -75,7 +82,6 @@ export class ZipWriter {
 		end.writeUInt32LE(start, 16);
 		this.#write(end);
 		fsyncSync(this.#handle);
-		this.close();
 	}
 
 	close(): void {
@@ -84,9 +90,11 @@ export class ZipWriter {
 
 	#write(bytes: Uint8Array): void {
 		this.#offset += writeSync(this.#handle, bytes);
-		if (this.#offset <= MOST_BYTES && this.#directory.length < MOST_FILES) return;
+		const { files: mostFiles, bytes: mostBytes } = this.#most;
+		if (this.#offset <= mostBytes && this.#directory.length <= mostFiles) return;
 		throw new RangeError(
-			`The zip would be larger than its format allows; accepted: up to ${MOST_FILES} files and ${MOST_BYTES} bytes. Use npm run backup for a shop of this size.`
+			`The zip would be larger than its format allows; accepted: up to ${mostFiles} files and ${mostBytes} bytes. ` +
+				'Keep a shop of this size by its database’s own means: pg_dump for PostgreSQL, npm run backup for SQLite, which copies the database file.'
 		);
 	}
 }
