@@ -48,6 +48,22 @@ test('places that keep air are told from the briefing to the first build coat, a
 	expect(stepAt(plan, 'trim').places).toBeNull();
 });
 
+test('of many places the deepest are told and each to brush twice; the rest is counted, not dropped', () => {
+	const places = [
+		...Array.from({ length: 19 }, (_, i) => place(i + 1, 'groove')),
+		place(20, 'inner corner')
+	];
+	const given = { ...bridging, places, unlistedPlaces: 7, brushTwice: [5, 15, 18] };
+	const told = stepAt({ ...handPlan(), bridging: given }, () => true).places?.air;
+	expect(told?.places.map(({ number }) => number)).toEqual([
+		...[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12],
+		...[15, 18]
+	]);
+	expect(told).toMatchObject({ brushTwice: [5, 15, 18], morePlaces: 5, unlistedPlaces: 7 });
+	const few = stepAt({ ...handPlan(), bridging }, () => true).places?.air;
+	expect(few).toMatchObject({ morePlaces: 0, unlistedPlaces: 0 });
+});
+
 test('a pattern without a mesh has nothing to say to any step', () => {
 	expect(stepAt(handPlan(), () => true).places).toBeNull();
 });

@@ -7,7 +7,14 @@ type Spot = Pick<MeshPlace, 'xMm' | 'yMm' | 'zMm'>;
 /** What the pattern's mesh has to say at one step of the work. */
 export interface StepPlaces {
 	/** Where air would stay, deepest first; inner corners that merely round off are left out. */
-	air: { places: MeshPlace[]; brushTwice: number[] } | null;
+	air: {
+		places: MeshPlace[];
+		brushTwice: number[];
+		/** Those that only the plan lists. */
+		morePlaces: number;
+		/** Shallower ones that nobody lists. */
+		unlistedPlaces: number;
+	} | null;
 	/** Where to start peeling. */
 	peelAt: Spot | null;
 	/** Pieces that the shell has to be made in; null for one. */
@@ -16,7 +23,7 @@ export interface StepPlaces {
 	keysAt: Spot[];
 }
 
-/** More of them are in the plan. */
+/** More of them are in the plan; those to brush twice are never left out. */
 const MOST_AT_BENCH = 12;
 
 /** Numbered places and spots for the step at work; null where the mesh has nothing to say to it. */
@@ -42,10 +49,12 @@ function isForAir({ phase, coats, coatIndex }: ProcessContext): boolean {
 	return phase === 'build' && coats.findIndex(({ kind }) => kind === 'build') === coatIndex;
 }
 
-function airOf({ plan }: ProcessContext): StepPlaces['air'] {
-	const { bridging } = plan;
-	const places = (bridging?.places ?? []).filter(({ kind }) => kind !== 'inner corner');
-	return bridging && places.length > 0
-		? { places: places.slice(0, MOST_AT_BENCH), brushTwice: bridging.brushTwice }
-		: null;
+function airOf({ plan: { bridging } }: ProcessContext): StepPlaces['air'] {
+	if (!bridging) return null;
+	const { brushTwice, unlistedPlaces } = bridging;
+	const kept = bridging.places.filter(({ kind }) => kind !== 'inner corner');
+	const places = kept.filter(({ number }, i) => i < MOST_AT_BENCH || brushTwice.includes(number));
+	return kept.length === 0
+		? null
+		: { places, brushTwice, morePlaces: kept.length - places.length, unlistedPlaces };
 }
