@@ -5,13 +5,15 @@
 import { build, files, version } from '$service-worker';
 import { openKept } from './lib/device/keep/kept-database';
 import { titleIn } from './lib/device/keep/kept-job';
+import { pagesCache } from './lib/device/keep/pages-cache';
 
 const worker = self as unknown as ServiceWorkerGlobalScope;
 const APP = `app ${version}`;
-/** Pages as they were last seen: the benches opened on this device, and the reading room. */
-const PAGES = 'pages';
+/** Benches as they were last seen on this device; gone when somebody signs in or out. */
+const PAGES = pagesCache(version);
+const READING = `reading ${version}`;
 const APART = '/apart.html';
-const READING_ROOM = '/read';
+const ROOM = '/read';
 const assets = new Set([...build, ...files]);
 
 worker.addEventListener('install', (event) => {
@@ -21,7 +23,10 @@ worker.addEventListener('install', (event) => {
 worker.addEventListener('activate', (event) => {
 	event.waitUntil(
 		(async () => {
-			const old = (await caches.keys()).filter((name) => name !== APP && name !== PAGES);
+			const names = await caches.keys();
+			const old = names.filter((name) => ![APP, PAGES, READING].includes(name));
+			// A page names the files it was built with, so those kept by an earlier app are fetched anew.
+			await refetch(old.filter((name) => name.startsWith('pages ')));
 			await Promise.all(old.map((name) => caches.delete(name)));
 			await worker.clients.claim();
 			await keepReadingRoom();
@@ -33,31 +38,38 @@ worker.addEventListener('fetch', (event) => {
 	const { request } = event;
 	const url = new URL(request.url);
 	if (url.origin !== worker.location.origin) return;
-	// Whoever signs out leaves no page behind for the next one at a shared bench.
-	if (url.pathname === '/sign-out') return void event.waitUntil(forgetPages());
-	if (request.method !== 'GET') return;
-	if (assets.has(url.pathname)) return event.respondWith(asset(url.pathname, request));
+	if (request.method !== 'GET') {
+		// The next person at a shared bench finds nobody else's page.
+		const isChange = ['/sign-in', '/sign-out', '/unlock'].includes(url.pathname);
+		if (isChange) event.respondWith(fetch(request).finally(() => void forgetPages()));
+		return;
+	}
+	const isAsset = assets.has(url.pathname) || url.pathname.startsWith('/_app/immutable/');
+	if (isAsset) return event.respondWith(asset(url.pathname, request));
 	if (request.mode === 'navigate') event.respondWith(page(request, url));
 });
 
+/** From whichever app this device has, since a page may come from a newer one than this worker. */
 async function asset(path: string, request: Request): Promise<Response> {
-	return (await (await caches.open(APP)).match(path)) ?? fetch(request);
+	return (await caches.match(path)) ?? fetch(request);
 }
 
-function isKept(path: string): boolean {
-	return /^\/jobs\/[^/]+\/bench$/.test(path) || path === READING_ROOM || path.startsWith('/read/');
+function cacheFor(path: string): string | null {
+	if (/^\/jobs\/[^/]+\/bench$/.test(path)) return PAGES;
+	return path === ROOM || path.startsWith(`${ROOM}/`) ? READING : null;
 }
 
 /** The page from the server, or as it was last seen when no answer comes. */
-async function page(request: Request, url: URL): Promise<Response> {
+async function page(request: Request, { pathname }: URL): Promise<Response> {
+	const name = cacheFor(pathname);
 	try {
 		const answer = await fetch(request);
-		if (answer.ok && !answer.redirected && isKept(url.pathname)) {
-			await (await caches.open(PAGES)).put(url.pathname, answer.clone());
+		if (name && answer.ok && !answer.redirected) {
+			await (await caches.open(name)).put(pathname, answer.clone());
 		}
 		return answer;
 	} catch (error) {
-		const seen = await (await caches.open(PAGES)).match(url.pathname);
+		const seen = name && (await (await caches.open(name)).match(pathname));
 		// Marked, since the instants in it are old.
 		if (seen) return rewritten(seen, '<html ', '<html data-kept ');
 		const apart = await (await caches.open(APP)).match(APART);
@@ -87,10 +99,12 @@ function inHtml(text: string): string {
 	return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }
 
+/** What waits to be sent stays; it is not for the next person to lose. */
 async function forgetPages(): Promise<void> {
 	await caches.delete(PAGES);
 	const kept = await openKept().catch(() => null);
 	await kept?.clear('jobs');
+	kept?.close();
 }
 
 /** The stored page with one place in it changed. */
@@ -102,19 +116,28 @@ async function rewritten(stored: Response, from: string, to: string): Promise<Re
 	return new Response(html, { status: stored.status, headers });
 }
 
+async function refetch(olds: readonly string[]): Promise<void> {
+	for (const name of olds) {
+		for (const { url } of await (await caches.open(name)).keys()) {
+			await keep(PAGES, new URL(url).pathname);
+		}
+	}
+}
+
+async function keep(name: string, path: string): Promise<Response | null> {
+	const answer = await fetch(path, { headers: { accept: 'text/html' } }).catch(() => null);
+	if (!answer?.ok || answer.redirected) return null;
+	await (await caches.open(name)).put(path, answer.clone());
+	return answer;
+}
+
 /** The reading room is for the moment something went wrong, with the line down too. */
 async function keepReadingRoom(): Promise<void> {
-	const cache = await caches.open(PAGES);
-	const room = await fetch(READING_ROOM).catch(() => null);
-	if (!room?.ok) return;
-	await cache.put(READING_ROOM, room.clone());
-	const paths = new Set(
-		[...(await room.text()).matchAll(/href="(\/read\/[^"#?]+)"/g)].map((m) => m[1])
-	);
-	for (const path of paths) {
-		if (path === undefined) continue;
-		// One after another: people are working over the same line.
-		const text = await fetch(path).catch(() => null);
-		if (text?.ok && !text.redirected) await cache.put(path, text);
+	const room = await keep(READING, ROOM);
+	if (!room) return;
+	const found = (await room.text()).matchAll(/href="(\/read\/[^"#?]+)"/g);
+	// One after another: people are working over the same line.
+	for (const path of new Set([...found].map(([, href]) => href))) {
+		if (path !== undefined) await keep(READING, path);
 	}
 }

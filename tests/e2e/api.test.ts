@@ -81,7 +81,10 @@ test('an act is written once, a late one is told so, a forbidden one is told wha
 	const refused = await request.post(path, { data: { id: newActId(), seq: 3, event: opened } });
 	expect([refused.status(), await refused.json()]).toMatchObject([409, { code: 'refused' }]);
 	const forged = { ...room, by: 'somebody-else' };
-	const answer = await request.post(path, { data: { id: newActId(), seq: 3, event: forged } });
+	const other = await request.post(path, { data: { id: newActId(), seq: 3, event: forged } });
+	expect([other.status(), await other.json()]).toMatchObject([403, { code: 'not-the-doer' }]);
+	const own = { ...room, by: worker.id };
+	const answer = await request.post(path, { data: { id: newActId(), seq: 3, event: own } });
 	expect(await answer.json()).toMatchObject({ stored: { event: { by: worker.id } } });
 	const log = await (await request.get(`${path}?after=2`)).json();
 	expect(log).toMatchObject({ headSeq: 3, events: [{ seq: 3 }] });

@@ -21,11 +21,17 @@ async function logOf(page: Page, jobId: string): Promise<Log> {
 async function keptBench(app: App, page: Page) {
 	const { worker, jobId } = await jobAtFirstCup(app.dataDir);
 	await page.context().addCookies(await signInByName(app, { name: worker.name, pin: WORKER_PIN }));
-	await page.goto(`/jobs/${jobId}/bench`);
+	await page.goto('/board');
 	await page.evaluate(() => navigator.serviceWorker.ready);
-	const kept = page.waitForResponse((answer) => answer.url().includes('/events?after='));
-	// Once more through the worker, which keeps the page it passes on.
-	await page.reload();
+	// As people come to it: by a link, without loading a page.
+	const kept = page.waitForResponse(
+		(answer) =>
+			new URL(answer.url()).pathname === `/jobs/${jobId}/bench` &&
+			answer.request().resourceType() === 'fetch'
+	);
+	await page.locator('main ol > li a').first().click();
+	await page.getByRole('link', { name: 'To the bench' }).click();
+	await expect(page).toHaveURL(/\/bench$/);
 	await kept;
 	return { jobId };
 }
@@ -105,7 +111,18 @@ test('what no longer fits waits with its reason, and is let go only by hand', as
 	await page.goto(`/jobs/${jobId}/bench`);
 	await expect(page.getByText(/^Needs a look: .*Weigh/i)).toBeVisible();
 	await expect(page.getByText('Somebody else entered something on this mold')).toBeVisible();
-	await expect(page.getByText(/would not be taken now either/)).toBeVisible();
+	await expect(
+		page.getByText(/would not be taken now either: something was entered/)
+	).toBeVisible();
+	// An entry that nobody looks at yet must not keep the line busy.
+	let requests = 0;
+	page.on('request', () => (requests += 1));
+	await page.waitForTimeout(4000);
+	expect(requests).toBeLessThan(12);
+	await page.goto('/board');
+	const note = page.getByText('Entries wait on this device');
+	await expect(note).toBeVisible();
+	await page.goto(`/jobs/${jobId}/bench`);
 	const discard = page.getByRole('button', { name: /Discard it/ });
 	await press(discard, expect(discard).toHaveCount(0));
 	await expect(page.getByText(/Needs a look/)).toHaveCount(0);

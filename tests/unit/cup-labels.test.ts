@@ -26,6 +26,9 @@ describe('labels of cups', () => {
 		expect(first?.mixedAt).toBe(log.log.at(-1)?.event.at);
 		expect(secondsBetween(first?.mixedAt ?? '', first?.useByAt ?? '')).toBe(coat?.workingS);
 		expect(second?.mixedAt ?? null).toBeNull();
+		expect(first?.isLaid).toBe(false);
+		log.do('cup.applied');
+		expect(cupLabels(log.state).find(({ id }) => id === first?.id)?.isLaid).toBe(true);
 	});
 
 	test('a cup set aside leaves the label to the one in its place', () => {

@@ -46,7 +46,8 @@ async function device(db: Db, jobId: string): Promise<Device> {
 	const { plan, planHash, log } = job;
 	const rest = { names: {}, zone: 'UTC', system: 'SI' } as const;
 	const texts = { steps: {}, briefings: {}, troubles: {} };
-	return { store, kept: { jobId, plan, planHash, log, ...rest, texts }, done: [] };
+	const heard = { version: 'test', heardAt: AT };
+	return { store, kept: { jobId, plan, planHash, log, ...rest, ...heard, texts }, done: [] };
 }
 
 /** Does what chance chooses among what the machine takes, and keeps it on the device. */

@@ -23,7 +23,9 @@ async function shrink(file: File): Promise<Blob> {
 }
 
 export type SentPhoto =
-	{ ok: true; hash: string } | { ok: false; reason: string; isAway?: true };
+	| { ok: true; hash: string }
+	/** `stoppedBy`: nothing is wrong with the photo itself. */
+	| { ok: false; reason: string; stoppedBy?: 'no answer' | 'sign in' };
 
 /** A photo as the shop keeps it, or why this device cannot read it. */
 export async function shrunkPhoto(file: File): Promise<Blob | { ok: false; reason: string }> {
@@ -34,7 +36,7 @@ export async function shrunkPhoto(file: File): Promise<Blob | { ok: false; reaso
 	}
 }
 
-/** Sends a shrunk photo to the shop's store; `isAway` when no answer came. Never throws. */
+/** Sends a shrunk photo to the shop's store. Never throws. */
 export async function postPhoto(body: Blob): Promise<SentPhoto> {
 	try {
 		const answer = await fetch('/api/photos', {
@@ -42,6 +44,12 @@ export async function postPhoto(body: Blob): Promise<SentPhoto> {
 			headers: { 'content-type': body.type },
 			body
 		});
+		if (answer.status === 401) {
+			return { ok: false, reason: 'Sign in first.', stoppedBy: 'sign in' };
+		}
+		if (answer.status === 429 || answer.status >= 500) {
+			return { ok: false, reason: 'The server is busy.', stoppedBy: 'no answer' };
+		}
 		const said: unknown = await answer.json();
 		if (typeof said === 'object' && said !== null) {
 			if ('hash' in said && typeof said.hash === 'string') return { ok: true, hash: said.hash };
@@ -51,11 +59,7 @@ export async function postPhoto(body: Blob): Promise<SentPhoto> {
 		}
 		return { ok: false, reason: 'The server did not take the photo. Try it once more.' };
 	} catch {
-		return {
-			ok: false,
-			isAway: true,
-			reason: 'No answer from the server. Try the photo once more.'
-		};
+		return { ok: false, reason: 'No answer from the server.', stoppedBy: 'no answer' };
 	}
 }
 

@@ -30,7 +30,9 @@ export const newEventSchema = z.strictObject({
 	seq: z.number().int().min(2).max(1_000_000).describe('Last number seen in the log, plus one'),
 	event: z
 		.looseObject({ type: z.string().max(60) })
-		.describe('An act without "by"; without "at" it is done at this moment')
+		.describe(
+			'An act; "by" may only be whoever is signed in; without "at" it is done at this moment'
+		)
 });
 
 export const meshPartSchema = z.strictObject({

@@ -159,7 +159,10 @@ export const openApiPaths = {
 			body: jsonOf(ref('NewEvent')),
 			ok: [201, 'Written', anyObject],
 			again: [200, 'The same act was written before under this id'],
-			refusals: judged,
+			refusals: {
+				...judged,
+				403: 'code "not-the-doer": "by" is somebody else than who is signed in'
+			},
 			writes: true
 		})
 	},

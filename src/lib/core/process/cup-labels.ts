@@ -17,18 +17,20 @@ export interface CupLabel {
 	workingS: number;
 	mixedAt: string | null;
 	useByAt: string | null;
+	/** Laid, and so in need of no label. */
+	isLaid: boolean;
 }
 
-/** A label for each cup of the plan, in the order in which they are mixed; with its times once they are known. */
+/** A label for each cup of the plan and of coats added at the bench, in the order in which they are mixed; with its times once they are known. */
 export function cupLabels(state: JobState): CupLabel[] {
-	const { plan } = contextOf(state);
+	const { plan, coats, rounds } = contextOf(state);
 	const laid = batchesLaid(state);
 	const batches = [
-		...plan.coats.map((coat) => ({
+		...coats.map((coat) => ({
 			...coat,
 			title: `${coat.kind === 'detail' ? 'Detail' : 'Build'} coat ${coat.number}`
 		})),
-		...plan.shell.rounds
+		...rounds
 	];
 	return batches.flatMap(({ id, title, materialId, materialName, cups, workingS }) => {
 		const done = laid.filter((section) => section.id === id).at(-1)?.cups ?? [];
@@ -44,7 +46,8 @@ export function cupLabels(state: JobState): CupLabel[] {
 				hazards: hazardsOf(plan, materialId),
 				workingS,
 				mixedAt,
-				useByAt: mixedAt === null ? null : addSeconds(mixedAt, workingS)
+				useByAt: mixedAt === null ? null : addSeconds(mixedAt, workingS),
+				isLaid: built !== undefined && built.laidAt !== null
 			};
 		});
 	});

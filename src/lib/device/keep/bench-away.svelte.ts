@@ -2,7 +2,10 @@ import type { NotDone } from '$lib/core/bench/not-done';
 import { sendPhoto, type SentPhoto } from '../photo';
 import type { BenchDesk } from './bench-desk.svelte';
 import { isKeptPage } from './kept-page';
-import { serverAnswers } from './kept-server';
+import { keepBenchPage, serverAnswers } from './kept-server';
+
+const FIRST_WAIT_MS = 5000;
+const LONGEST_WAIT_MS = 120_000;
 
 /**
  * The bench's way on when the server is out of reach. What it takes is loaded after the page, so that
@@ -10,6 +13,10 @@ import { serverAnswers } from './kept-server';
  */
 export class BenchAway {
 	#desk = $state.raw<BenchDesk | null>(null);
+	#isSending = false;
+	#isOver = false;
+	#again: ReturnType<typeof setTimeout> | undefined;
+	#waitMs = FIRST_WAIT_MS;
 	/** What was wrong with the last act judged here. */
 	answer = $state.raw<NotDone | null>(null);
 
@@ -32,23 +39,39 @@ export class BenchAway {
 		const { BenchDesk } = await import('./bench-desk.svelte');
 		this.#desk = await BenchDesk.open(jobId, viewer);
 		if (isKeptPage()) return void (await this.#desk?.showOwn(at));
-		if (this.waiting.length > 0) await this.#desk?.send();
-		await this.#desk?.keepUp();
+		await this.#desk?.keepUp(at);
+		await keepBenchPage(jobId);
 	}
 
-	/** News by `fromServer`, or from this device when no answer comes. */
+	/**
+	 * News by `fromServer`, or from this device while no answer comes. What this person did here comes
+	 * first: till the server has it, its own news are behind the work.
+	 */
 	async refresh(fromServer: () => Promise<void>, at: string): Promise<void> {
-		if (await serverAnswers()) {
-			await fromServer();
-			this.#desk?.showServers();
-			void this.#desk?.keepUp();
-		} else await this.#desk?.showOwn(at);
+		if (!(await serverAnswers())) return void (await this.#desk?.showOwn(at));
+		if (this.#desk?.hasUnsent) await this.#desk.send();
+		if (this.#desk?.hasUnsent) return void (await this.#desk.showOwn(at));
+		await fromServer();
+		this.#desk?.showServers();
+		await this.#desk?.keepUp(at);
 	}
 
-	/** Sends what waits; then the page is the server's again. */
-	async lineIsBack(fromServer: () => Promise<void>, at: string): Promise<void> {
-		if (!this.#desk || (this.view === null && this.waiting.length === 0)) return;
-		if (await this.#desk.send()) await this.refresh(fromServer, at);
+	/** Sends what waits; then the page is the server's again. Tried anew, less and less often, till all is sent. */
+	async lineIsBack(fromServer: () => Promise<void>, at: () => string): Promise<void> {
+		if (this.#isSending || !this.#desk || (this.view === null && !this.#desk.hasUnsent)) return;
+		this.#isSending = true;
+		clearTimeout(this.#again);
+		await this.refresh(fromServer, at());
+		this.#isSending = false;
+		if (!this.#desk.hasUnsent || this.#isOver) return void (this.#waitMs = FIRST_WAIT_MS);
+		this.#again = setTimeout(() => void this.lineIsBack(fromServer, at), this.#waitMs);
+		this.#waitMs = Math.min(2 * this.#waitMs, LONGEST_WAIT_MS);
+	}
+
+	/** The page is left. */
+	end(): void {
+		this.#isOver = true;
+		clearTimeout(this.#again);
 	}
 
 	/** Judges an act here and keeps it; whether it was taken. */

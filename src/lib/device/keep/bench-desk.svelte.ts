@@ -3,14 +3,16 @@ import { notDone, type NotDone } from '$lib/core/bench/not-done';
 import { readAct } from '$lib/core/bench/read-act';
 import { refusalInWords } from '$lib/core/bench/refusal-in-words';
 import { uuidV7 } from '$lib/core/log/uuid-v7';
-import { eventSchema, type ProcessEvent } from '$lib/core/process/events';
+import type { ProcessEvent } from '$lib/core/process/events';
+import { secondsBetween } from '$lib/core/process/instant';
 import { advance, contextOf } from '$lib/core/process/job';
+import { clockTime } from '$lib/core/process/shop-time';
 import { TROUBLES } from '$lib/core/process/troubles';
 import { shrunkPhoto, postPhoto, type SentPhoto } from '../photo';
 import { foldWaiting, type FoldedJob } from './fold-waiting';
 import { keptActs } from './kept-acts';
 import { openKept, type KeptDatabase } from './kept-database';
-import { titleIn, type KeptJob } from './kept-job';
+import { LONGEST_AWAY_S, titleIn, type KeptJob } from './kept-job';
 import { KeptPhotos } from './kept-photos';
 import { keptUpToDate } from './kept-server';
 import { postAct } from './post-act';
@@ -53,9 +55,9 @@ export class BenchDesk {
 		return desk;
 	}
 
-	/** Keeps what the server has of this mold, for the time the line may drop. */
-	async keepUp(): Promise<void> {
-		this.#kept = await keptUpToDate(this.#db, this.jobId);
+	/** Keeps what the server has of this mold at this instant, for the time the line may drop. */
+	async keepUp(at: string): Promise<void> {
+		this.#kept = await keptUpToDate(this.#db, this.jobId, at);
 	}
 
 	/** Shows the mold as this device knows it; false when it keeps nothing of it. */
@@ -95,6 +97,11 @@ export class BenchDesk {
 			return notDone({ type, label: type, refusal }, form);
 		}
 		if (this.waiting.some((act) => act.id === id)) return null;
+		if (secondsBetween(kept.heardAt, at) > LONGEST_AWAY_S) {
+			const refusal =
+				'This device has not heard from the server for half a day. Write it on paper, and sign in again when the line is back';
+			return notDone({ type, label: type, refusal }, form);
+		}
 		const { state, headSeq } = folded;
 		const read = readAct(form, { state, by: this.viewer.id, at, texts: kept.texts });
 		if (!read.ok) return read.notDone;
@@ -120,32 +127,36 @@ export class BenchDesk {
 		return null;
 	}
 
-	/** Sends what waits, of all molds. True when the server answered. */
-	async send(): Promise<boolean> {
-		const sent = await sendInTurn(this.#acts, (act) => postAct(act, this.#photos), this.viewer.id);
+	/** Sends what waits, of all molds. */
+	async send(): Promise<void> {
+		await sendInTurn(this.#acts, (act) => postAct(act, this.#photos), this.viewer.id);
 		await this.#recall();
-		return sent.stoppedBy !== 'no answer';
+	}
+
+	/** Whether this person has acts on this mold that only wait to be sent. */
+	get hasUnsent(): boolean {
+		return this.waiting.some(
+			({ refusal, event }) => refusal === null && event.by === this.viewer.id
+		);
 	}
 
 	/** Why an act that was not taken would not be taken now either; null when it would. */
 	whyNotNow(act: WaitingAct): string | null {
 		const folded = this.#kept && this.#folded(this.#kept);
 		if (!this.#kept || !folded) return null;
-		return this.#objection(folded, { ...act, event: this.#asOfNow(act, folded) }, this.#kept);
+		const { lastAt } = folded.state;
+		if (act.event.at < lastAt) {
+			return `something was entered later, at ${clockTime(lastAt, this.#kept.zone)}, and no entry goes in before another. If it still holds, do it anew at the bench`;
+		}
+		return this.#objection(folded, act, this.#kept);
 	}
 
-	/** Sends an act again, behind what was entered meanwhile. */
-	async resend(act: WaitingAct): Promise<void> {
-		await this.keepUp();
+	/** Sends an act again as it was done, behind what was entered before it meanwhile. */
+	async resend(act: WaitingAct, at: string): Promise<void> {
+		await this.keepUp(at);
 		const folded = this.#kept && this.#folded(this.#kept);
 		if (!folded) return;
-		const again = {
-			...act,
-			seq: folded.headSeq + 1,
-			event: this.#asOfNow(act, folded),
-			refusal: null
-		};
-		await this.#acts.put(again);
+		await this.#acts.put({ ...act, seq: folded.headSeq + 1, refusal: null });
 		await this.send();
 	}
 
@@ -160,7 +171,7 @@ export class BenchDesk {
 		const body = await shrunkPhoto(file);
 		if ('ok' in body) return body;
 		const sent = await postPhoto(body);
-		if (sent.ok || !sent.isAway) return sent;
+		if (sent.ok || sent.stoppedBy !== 'no answer') return sent;
 		return { ok: true, hash: await this.#photos.keep(body) };
 	}
 
@@ -181,16 +192,6 @@ export class BenchDesk {
 	async #recall(): Promise<void> {
 		const all = await this.#acts.all();
 		this.waiting = all.filter(({ jobId }) => jobId === this.jobId);
-	}
-
-	/** An act's own time, unless others entered something later: the log only goes forward. */
-	#asOfNow({ event }: WaitingAct, { state }: FoldedJob): ProcessEvent {
-		if (event.at >= state.lastAt) return event;
-		const note = `${'note' in event && event.note ? `${event.note} ` : ''}Done ${event.at}, kept on the device meanwhile.`;
-		const moved = { ...event, at: state.lastAt };
-		// Only some acts take a note.
-		const noted = eventSchema.safeParse({ ...moved, note });
-		return noted.success ? noted.data : moved;
 	}
 
 	#objection(

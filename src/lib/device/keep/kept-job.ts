@@ -15,7 +15,14 @@ export interface KeptJob {
 	zone: string;
 	system: UnitSystem;
 	texts: BenchTexts;
+	/** Version of the app these were kept by: another one may judge, and word, otherwise. */
+	version: string;
+	/** When the server last answered this person here. */
+	heardAt: string;
 }
+
+/** As long as a session lasts at most; past it nobody knows any more who stands at this device. */
+export const LONGEST_AWAY_S = 12 * 3600;
 
 /** The mold's name, as it was opened with. */
 export function titleIn(log: KeptJob['log']): string {

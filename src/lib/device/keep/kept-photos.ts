@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { ProcessEvent } from '$lib/core/process/events';
-import { postPhoto } from '../photo';
+import { postPhoto, type SentPhoto } from '../photo';
 import type { KeptDatabase } from './kept-database';
 
 /** Photos taken while the server was out of reach, by the hash their act names them with. */
@@ -20,13 +20,11 @@ export class KeptPhotos {
 		return hash;
 	}
 
-	/** Sends a kept photo; the hash under which the server has it, or null when it has not. */
-	async send(hash: string): Promise<string | null> {
+	/** Sends a kept photo; the server may keep it under another hash. */
+	async send(hash: string): Promise<SentPhoto> {
 		const photo = await this.#db.get('photos', hash);
 		// Sent before the line dropped, or by another tab.
-		if (!photo) return hash;
-		const sent = await postPhoto(photo);
-		return sent.ok ? sent.hash : null;
+		return photo ? postPhoto(photo) : { ok: true, hash };
 	}
 
 	/** Forgets the photos of an act that was written. */

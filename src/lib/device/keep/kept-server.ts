@@ -1,7 +1,10 @@
+import { version } from '$app/environment';
 import type { StoredEvent } from '$lib/core/log/chain';
 import type { ProcessEvent } from '$lib/core/process/events';
+import { secondsBetween } from '$lib/core/process/instant';
 import type { KeptDatabase } from './kept-database';
-import type { KeptJob } from './kept-job';
+import { LONGEST_AWAY_S, type KeptJob } from './kept-job';
+import { pagesCache } from './pages-cache';
 
 async function json<T>(address: string): Promise<T | null> {
 	try {
@@ -21,22 +24,37 @@ export async function serverAnswers(): Promise<boolean> {
  * Brings what this device keeps of a mold up to what the server has, and gives it; as it is kept when
  * no answer comes, null when nothing is kept either.
  */
-export async function keptUpToDate(db: KeptDatabase, jobId: string): Promise<KeptJob | null> {
+export async function keptUpToDate(
+	db: KeptDatabase,
+	jobId: string,
+	at: string
+): Promise<KeptJob | null> {
 	const kept = await db.get('jobs', jobId);
-	const fresh = kept ? await grown(kept) : await json<KeptJob>(`/jobs/${jobId}/bench/kept`);
-	if (fresh && fresh !== kept) await db.put('jobs', fresh);
-	return fresh ?? kept ?? null;
+	// Names and texts change seldom; half a day is often enough.
+	const isFresh = kept?.version === version && secondsBetween(kept.heardAt, at) < LONGEST_AWAY_S;
+	const fresh = kept && isFresh ? await grown(kept) : await whole(jobId);
+	if (fresh) await db.put('jobs', { ...fresh, version, heardAt: at });
+	return fresh ? { ...fresh, version, heardAt: at } : (kept ?? null);
 }
 
+const whole = (jobId: string) => json<KeptJob>(`/jobs/${jobId}/bench/kept`);
+
 async function grown(kept: KeptJob): Promise<KeptJob | null> {
-	const news = await json<{ events: StoredEvent<ProcessEvent>[] }>(
-		`/api/jobs/${kept.jobId}/events?after=${kept.log.length}`
+	const { length } = kept.log;
+	const news = await json<{ headSeq: number; events: StoredEvent<ProcessEvent>[] }>(
+		`/api/jobs/${kept.jobId}/events?after=${Math.max(0, length - 1)}`
 	);
 	if (!news) return null;
-	if (news.events.length === 0) return kept;
 	// A log that does not go on from here was restored from a backup: all of it anew.
-	const follows = news.events[0]?.prevHash === kept.log.at(-1)?.hash;
-	return follows
-		? { ...kept, log: [...kept.log, ...news.events] }
-		: json<KeptJob>(`/jobs/${kept.jobId}/bench/kept`);
+	const [last, ...rest] = news.events;
+	if (last?.hash !== kept.log.at(-1)?.hash) return whole(kept.jobId);
+	return { ...kept, log: [...kept.log, ...rest] };
+}
+
+/** Keeps the bench itself, also when it was reached without loading a page. */
+export async function keepBenchPage(jobId: string): Promise<void> {
+	if (!('caches' in window)) return;
+	const path = `/jobs/${jobId}/bench`;
+	const page = await fetch(path, { headers: { accept: 'text/html' } }).catch(() => null);
+	if (page?.ok && !page.redirected) await (await caches.open(pagesCache(version))).put(path, page);
 }

@@ -16,6 +16,7 @@ export async function postAct(act: WaitingAct, photos: KeptPhotos): Promise<Post
 			await photos.drop(act.event);
 			return { status: 'written' };
 		}
+		// Also when somebody else is signed in meanwhile: the server writes an act for nobody but its doer.
 		if (answer.status === 401 || answer.status === 403) return { status: 'sign in' };
 		// The server is busy, full or stopping: it has judged nothing.
 		if (answer.status === 429 || answer.status >= 500) return { status: 'no answer' };
@@ -33,8 +34,12 @@ async function withSentPhotos(
 	const hashes: string[] = [];
 	for (const hash of event.photos) {
 		const sent = await photos.send(hash);
-		if (sent === null) return { status: 'no answer' };
-		hashes.push(sent);
+		if (!sent.ok) {
+			return sent.stoppedBy
+				? { status: sent.stoppedBy }
+				: { status: 'not taken', reason: `A photo of it: ${sent.reason}` };
+		}
+		hashes.push(sent.hash);
 	}
 	return { event: { ...event, photos: hashes } };
 }

@@ -58,7 +58,9 @@ export async function sendWaiting(
 				sent.needLook += 1;
 				break;
 			default:
-				return { ...sent, stoppedBy: answer.status };
+				// Other molds may still get through: one act that upsets the server must not hold them all.
+				halted.set(act.jobId, null);
+				sent.stoppedBy = answer.status;
 		}
 	}
 	return sent;

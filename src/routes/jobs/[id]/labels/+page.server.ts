@@ -25,6 +25,6 @@ export const load: PageServerLoad = async ({ locals, params, url }) => {
 			casting: plan.inputs.materials.casting.name
 		},
 		filledG: plan.weights.filledG,
-		cups: cupLabels(state)
+		cups: cupLabels(state).filter(({ isLaid }) => !isLaid)
 	};
 };
