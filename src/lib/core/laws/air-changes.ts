@@ -5,7 +5,7 @@ export const airChangesLaw: Law = {
 	id: 'air-changes',
 	name: 'Air changes an hour',
 	formula: 'n = Q / V',
-	source: 'Definition; ASTM E741 for measuring it with a tracer gas',
+	source: 'CDC, MMWR 43 (RR-13), 1994, glossary, air changes: flow through a space over its volume',
 	validity: 'Outdoor air only; air that is turned round in the room doesn’t count.'
 };
 

@@ -14,7 +14,8 @@ export const purgeLaw: Law = {
 	id: 'purge',
 	name: 'Waiting time until a concentration is reached',
 	formula: 't = −(V / Q′) · ln((G − Q′ · C) / (G − Q′ · C₀))',
-	source: 'ACGIH, Industrial Ventilation, rate of build-up and purging (from memory); ASTM E741',
+	source:
+		'Without release, CDC, MMWR 43 (RR-13), 1994, Table S3-1: t = −ln(C2/C1) / (Q/V); with release, ACGIH, Industrial Ventilation (from memory)',
 	validity: 'As for the build-up; what still evaporates from cups and waste counts as release.'
 };
 

@@ -8,7 +8,7 @@ export const dilutionFlowLaw: Law = {
 	name: 'Air flow to dilute a vapor to a limit',
 	formula: 'Q = K · G / C',
 	source:
-		'University of Toledo, Industrial Ventilation, related formulae: Q = (G / C) · K; ACGIH, Industrial Ventilation (from memory)',
+		'University of Toledo, Industrial Ventilation, related formulae: Q = (G / C) · K; K from 1 to 10: CDC, MMWR 43 (RR-13), 1994, glossary, air mixing',
 	validity:
 		'Even release, worker away from it, low toxicity, clean supply air, C below 1 %; K from 1 (ideal) to 10 (poor). Not for isocyanates, sensitizers, dust or fume.'
 };
