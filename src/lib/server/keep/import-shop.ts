@@ -4,6 +4,8 @@ import type { Db } from '../database';
 import { insertEvent } from '../event-rows';
 import { LARGEST_PART_BYTES } from '../mesh-files';
 import { hashPin } from '../pin-hash';
+import { schemaOf } from '../ready';
+import { foldFault, rowFault } from './imported-faults';
 import { meshName, photoName } from './manifest';
 import { ShopExport } from './read-export';
 import { insertPlainRow, PLAIN_TABLES, type Row } from './shop-tables';
@@ -20,19 +22,24 @@ export type Imported =
 	| { status: 'not empty' }
 	| { status: 'unfit'; reason: string };
 
+/** An export that is whole, and yet not one that this version can work with. */
+class Unfit extends Error {}
+
 /**
  * Reads a whole shop into an empty store, all of it or nothing. Every file and every chain is verified
- * before the first row is written, and the store again before it is kept.
+ * before the first row is written; before it is kept, the store is verified again, every row is read as the
+ * pages will read it, and every log is folded.
  */
 export async function importShop(db: Db, path: string): Promise<Imported> {
 	let shop: ShopExport;
 	try {
 		shop = new ShopExport(path);
-		for (const job of shop.manifest.jobs) shop.record(job);
 	} catch (error) {
-		return { status: 'unfit', reason: error instanceof Error ? error.message : String(error) };
+		return { status: 'unfit', reason: sentenceOf(error) };
 	}
 	try {
+		const reason = await unfitReason(db, shop);
+		if (reason) return { status: 'unfit', reason };
 		return await db.transaction().execute(async (trx): Promise<Imported> => {
 			if (!(await isEmpty(trx))) return { status: 'not empty' };
 			const firstPins = await writePlainTables(trx, shop);
@@ -41,11 +48,34 @@ export async function importShop(db: Db, path: string): Promise<Imported> {
 			const check = await verifyStore(trx);
 			if (check.faults.length > 0)
 				throw new Error(`what was written is not whole: ${check.faults[0]}`);
+			const fault = (await rowFault(trx)) ?? (await foldFault(trx, check.heads));
+			if (fault) throw new Unfit(fault);
 			return { status: 'imported', check, firstPins };
 		});
+	} catch (error) {
+		if (error instanceof Unfit) return { status: 'unfit', reason: error.message };
+		throw error;
 	} finally {
 		shop.close();
 	}
+}
+
+/** Why nothing of an export is read, found without writing; null when it may be tried. */
+async function unfitReason(db: Db, shop: ShopExport): Promise<string | null> {
+	const [theirs, ours] = [shop.manifest.schema, (await schemaOf(db)) ?? 0];
+	if (theirs > ours) {
+		return `it was written by a newer Glovewright (schema ${theirs}; this one reads up to ${ours}), so read it with that version`;
+	}
+	try {
+		for (const job of shop.manifest.jobs) shop.record(job);
+		return null;
+	} catch (error) {
+		return sentenceOf(error);
+	}
+}
+
+function sentenceOf(error: unknown): string {
+	return error instanceof Error ? error.message : String(error);
 }
 
 /** Whether nobody has begun anything in this store. */
