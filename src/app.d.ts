@@ -1,3 +1,4 @@
+import type { IncomingMessage } from 'node:http';
 import type { Shop } from '$lib/core/plan/shop';
 import type { Db } from '$lib/server/database';
 import type { Role } from '$lib/server/people.repository';
@@ -16,9 +17,13 @@ declare global {
 			shop: Shop | null;
 			requestId: string;
 			/** Network address the request came from. */
-			address: string;
+			readonly address: string;
 			/** The schema this server brought the store to when it started. */
 			schema: number;
+		}
+		interface Platform {
+			/** What came in, as the server itself has it; not in development. */
+			req?: IncomingMessage;
 		}
 		interface PageData {
 			person?: SignedIn | null;

@@ -7,6 +7,7 @@ import {
 } from '@sveltejs/kit';
 import { unnamedLine } from '$lib/screen/board/board-line';
 import { apiAnswer, isApi } from '$lib/server/api-gate';
+import { guardAddress } from '$lib/server/client-address';
 import { now } from '$lib/server/clock';
 import type { Db } from '$lib/server/database';
 import { decodedPath, gateOf } from '$lib/server/gate';
@@ -63,7 +64,7 @@ export const handle: Handle = ({ event, resolve }) => {
 	locals.person = null;
 	locals.shop = null;
 	locals.requestId = crypto.randomUUID();
-	locals.address = event.getClientAddress();
+	guardAddress(event);
 	return logged(event, async () => {
 		const isWatch = WATCHES.includes(event.url.pathname);
 		const response = isWatch
