@@ -1,6 +1,6 @@
 /** What the frame round every page knows about the reader and the shop. */
 export interface ShellData {
-	person: { name: string; role: string } | null;
+	person: { id: string; name: string; role: string } | null;
 	shop: { name: string; isDemo: boolean } | null;
 }
 
