@@ -1,20 +1,31 @@
 import { isoSurface } from '../iso-surface';
 import type { Mesh } from '../mesh';
 
-/** An invented bracket, 150 mm long: a back, a shelf on a curved rib, and three carved flutes. */
+const CELL = 2;
+
+/** An invented bracket, 150 mm long: a back with three carved flutes, and a shelf on a curved rib. */
 export function carvedBracket(): Mesh {
-	return isoSurface(distanceMm, { min: [-80, -36, -2], max: [80, 36, 98] }, 2);
+	const bounds = { min: [-80, -36, -CELL], max: [80, 36, 98] } as const;
+	const { positions, triangles } = isoSurface(overBoardMm, bounds, CELL);
+	// What the cells leave below the board is a cap: pressed flat, it meets the walls in a sharp foot.
+	return { positions: positions.map((at, i) => (i % 3 === 2 ? Math.max(0, at) : at)), triangles };
+}
+
+/** Rises downward at every point below the board, so that the cap there lies in one layer over itself. */
+function overBoardMm(x: number, y: number, z: number): number {
+	return z < 0 ? Math.abs(distanceMm(x, y, 0)) - z : distanceMm(x, y, z);
 }
 
 /** Near the surface the distance to it, mm, negative inside: unions, cuts and roundings of plain solids. */
 function distanceMm(x: number, y: number, z: number): number {
-	const back = roundBox(x + 65, y, z - 41, 10, 30, 49, 4);
+	const back = roundBox(x + 65, y, z - 39, 10, 30, 49, 4);
 	const shelf = roundBox(x, y, z - 78, 75, 30, 10, 4);
 	const rib = Math.max(Math.abs(y) - 12, ribProfile(x, z));
 	const body = blend(blend(back, shelf, 5), rib, 4);
-	const flutes = [-16, 0, 16].map((at) => Math.hypot(y - at, z - 90) - 3.5);
-	const carved = Math.max(body, -Math.min(...flutes));
-	return Math.max(carved, -z);
+	const flutes = [-16, 0, 16].map((at) => 3.5 - Math.hypot(x + 76, y - at));
+	// Where back and shelf lie in one plane, the blend would bulge out of it.
+	const planes = [z - 88, -75 - x, Math.abs(y) - 30];
+	return Math.max(body, ...planes, ...flutes);
 }
 
 /** The rib fills the corner up to a quarter of a circle. */
