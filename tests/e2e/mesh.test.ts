@@ -101,13 +101,14 @@ test('a broken file is refused in words, another one can be stopped, and ours ca
 	await expect(alert.first()).toContainText('not measured yet');
 });
 
-test('without WebGL, by keys alone: a slot is found, shown on the section, and the pattern is saved', async ({
+test('without WebGL: a slot is found by keys alone, listed in the plan, and told at the bench', async ({
 	context,
 	page,
 	filled
 }) => {
-	test.setTimeout(240_000);
+	test.setTimeout(600_000);
 	await context.addCookies(filled);
+	const complaints = complaintsOf(page);
 	await context.addInitScript(() => {
 		const given = HTMLCanvasElement.prototype.getContext;
 		// Typed by hand: the overloads of the original cannot be written as one function.
@@ -145,6 +146,39 @@ test('without WebGL, by keys alone: a slot is found, shown on the section, and t
 	await page.getByLabel('Parts wanted').fill('5');
 	await page.getByRole('button', { name: 'Save the pattern' }).press('Enter');
 	await expect(page.getByText('Saved', { exact: true })).toBeVisible();
+
+	await test.step('the plan lists it and says what it asks for', async () => {
+		await page.getByRole('link', { name: 'Plan a mold' }).click();
+		await page.waitForURL(/\/jobs\/new/);
+		const part = page.locator('#part-bridging');
+		// A ball of 1.2 mm dips 0.23 mm into 1.4 mm: 7.77 mm stay under its middle, 8 mm at the walls.
+		await expect(part).toContainText(/would trap air at 1 \(groove, 1\.4 mm wide, (7\.[89]|8) mm/);
+		await expect(part.getByRole('row', { name: /^1 groove/ })).toContainText('1.4 mm');
+		await expectSound(page, '/jobs/new with a mesh');
+		await page.getByRole('button', { name: 'Accept this plan' }).click();
+		await page.waitForURL(/\/jobs\/[0-9a-f-]{36}$/);
+	});
+	const job = page.url();
+	await test.step('frozen, it shows the same, and cuts the pattern with its own coats', async () => {
+		await page.goto(`${job}/plan`);
+		await expect(page.getByRole('heading', { name: /Places that trap air/ })).toBeVisible();
+		await expect(page.locator('#part-bridging')).toContainText('groove, 1.4 mm wide');
+		await page.getByRole('button', { name: 'Look at section and model with these coats' }).click();
+		const cut = page.getByRole('img', { name: /^Section .* pattern 20 mm high here/ });
+		await expect(cut).toBeVisible({ timeout: 60_000 });
+		await page.getByRole('slider', { name: 'Plane' }).press('Home');
+		await expect(page.getByText('20 mm front of the middle', { exact: true })).toBeVisible();
+		await expect(page.getByRole('progressbar')).toHaveCount(0, { timeout: 120_000 });
+		await expectSound(page, 'an accepted plan of a mesh pattern');
+	});
+	await test.step('the bench tells it before the first cup', async () => {
+		await page.goto(`${job}/bench`);
+		const told = page.getByRole('region', { name: 'By the pattern’s mesh' });
+		await expect(told).toContainText(/1: groove, 1\.4 mm wide, (7\.[89]|8) mm deep/);
+		await expectSound(page, 'a bench with places of a mesh');
+	});
+	// That there is no WebGL is said on the console by the library that draws; nothing else may be.
+	expect(complaints.filter((said) => !said.includes('Error creating WebGL context'))).toEqual([]);
 });
 
 test('a fault of a mesh is named, shown on the model and the section, and what holds is said', async ({
