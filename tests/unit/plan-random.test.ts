@@ -159,7 +159,9 @@ const inputsOf = (bodies: fc.Arbitrary<Solid[]>) =>
 function expectInWords(problems: readonly { message: string }[]): void {
 	for (const { message } of problems) {
 		expect(message).not.toMatch(/undefined|\[object|NaN|Infinity/);
-		expect(message).toMatch(/accepted|expected|needed|give |accepts|Take |No plan can be computed/i);
+		expect(message).toMatch(
+			/accepted|expected|needed|give |accepts|Take |No plan can be computed/i
+		);
 	}
 }
 
