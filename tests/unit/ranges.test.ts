@@ -87,8 +87,8 @@ describe('a range', () => {
 	);
 });
 
-/** Laws that answer a range with its safe end, which is one number. */
-const TAKES_THE_END = new Set(['order-quantity']);
+/** Each is one end of a range, and has none of its own. */
+const IS_AN_END = /^order\.\d+\.(lowG|highG|safeG)$/;
 /** Numbers that do not move with what is uncertain about their inputs: "3 to 3" is no range. */
 const STAYS =
 	/^(block\.(days|gloveDays)|choice\.estimates\.(\d\.daysCount|0\.laborS|1\.shellG)|plaster\.(slurryGPerMl|yieldMlPerKg|dryGPerMl))$/;
@@ -104,7 +104,7 @@ function checkRanges(plan: Plan): number {
 			const above = figure === undefined ? { low: from, high: to } : plan.figures[figure];
 			return above?.low !== undefined && above.high !== undefined && above.low < above.high;
 		});
-		if (!uncertain || (TAKES_THE_END.has(law.id) && path.endsWith('safeG'))) continue;
+		if (!uncertain || IS_AN_END.test(path)) continue;
 		if (
 			STAYS.test(path) ||
 			(value === 0 && low === undefined) ||

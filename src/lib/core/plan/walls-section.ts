@@ -70,16 +70,19 @@ export function wallsSection(
 		});
 	}
 	const runs = limitMm !== null && thickestCoatMm > limitMm;
+	const neededPa = neededYieldStressPa({ thicknessMm: thickestCoatMm, densityGPerMl, slopeDeg });
 	return {
 		slopeDeg,
 		holdingLimitMm: limitMm,
 		thickestCoatMm,
 		neededYieldStressPa: traced(draft, 'walls.neededYieldStressPa', {
 			label: 'Yield stress that the thickest coat needs',
-			value: neededYieldStressPa({ thicknessMm: thickestCoatMm, densityGPerMl, slopeDeg }),
+			value: neededPa,
 			unit: 'Pa',
 			law: sagLaw,
-			inputs: [coat, ...wall]
+			inputs: [coat, ...wall],
+			// In proportion to the thickness.
+			...around(neededPa, 2 * DEFAULTS.spreadFraction.value)
 		}),
 		sagSpeedMmPerS:
 			limitMm === null || (runs && mixedViscosityPaS === undefined)
