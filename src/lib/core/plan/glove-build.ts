@@ -20,6 +20,8 @@ export interface GloveBuild {
 
 /** Less is no coat; common practice, no source. */
 const LEAST_BUILD_MM = 0.5;
+/** Thinnest build coat on the mean that a brush lays; common practice, no source. */
+const LEAST_COAT_MM = 0.2;
 
 const thicknessLaw = tradeLaw(
 	'glove-thickness',
@@ -69,6 +71,16 @@ export function gloveBuild(draft: Draft): GloveBuild {
 			{
 				path: 'gloveThicknessMm',
 				message: `${thicknessMm} mm leaves nothing for build coats over the detail coats; accepted: ${thicknessMm - buildTotalMm + LEAST_BUILD_MM} mm or more.`
+			}
+		]);
+	}
+	const mostCoats = Math.floor(buildTotalMm / LEAST_COAT_MM + 1e-9);
+	if (inputs.buildCoats !== undefined && inputs.buildCoats > mostCoats) {
+		const meanMm = roundTo(buildTotalMm / inputs.buildCoats, 0.01);
+		throw new PlanError([
+			{
+				path: 'buildCoats',
+				message: `${inputs.buildCoats} build coats of ${roundTo(buildTotalMm, 0.1)} mm in all would be ${meanMm} mm each, and no brush lays that; accepted: at most ${mostCoats}, or a thicker glove.`
 			}
 		]);
 	}
