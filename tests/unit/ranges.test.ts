@@ -98,7 +98,7 @@ const MAY_STAY = /^(life\.moldsCount|cure\.materials\.\d\.(largestCalmG|cup\.wor
 
 function checkRanges(plan: Plan): number {
 	let inherited = 0;
-	for (const [path, { value, law, inputs, low, high, note }] of Object.entries(plan.figures)) {
+	for (const [path, { value, inputs, low, high, note }] of Object.entries(plan.figures)) {
 		if (low !== undefined && high !== undefined) expect(low, path).toBeLessThan(high);
 		const uncertain = inputs.some(({ figure, low: from, high: to }) => {
 			const above = figure === undefined ? { low: from, high: to } : plan.figures[figure];
