@@ -14,7 +14,8 @@ const LONGEST_WAIT_MS = 120_000;
 export class BenchAway {
 	#desk = $state.raw<BenchDesk | null>(null);
 	#isSending = false;
-	#isOver = false;
+	/** Aborted when the page is left: whoever signs out is not asked for news any more. */
+	#left = new AbortController();
 	#again: ReturnType<typeof setTimeout> | undefined;
 	#waitMs = FIRST_WAIT_MS;
 	/** What was wrong with the last act judged here. */
@@ -39,8 +40,8 @@ export class BenchAway {
 		const { BenchDesk } = await import('./bench-desk.svelte');
 		this.#desk = await BenchDesk.open(jobId, viewer);
 		if (isKeptPage()) return void (await this.#desk?.showOwn(at));
-		await this.#desk?.keepUp(at);
-		await keepBenchPage(jobId);
+		await this.#desk?.keepUp(at, this.#left.signal);
+		await keepBenchPage(jobId, this.#left.signal);
 	}
 
 	/**
@@ -51,9 +52,10 @@ export class BenchAway {
 		if (!(await serverAnswers())) return void (await this.#desk?.showOwn(at));
 		if (this.#desk?.hasUnsent) await this.#desk.send();
 		if (this.#desk?.hasUnsent) return void (await this.#desk.showOwn(at));
+		if (this.#left.signal.aborted) return;
 		await fromServer();
 		this.#desk?.showServers();
-		await this.#desk?.keepUp(at);
+		await this.#desk?.keepUp(at, this.#left.signal);
 	}
 
 	/** Sends what waits; then the page is the server's again. Tried anew, less and less often, till all is sent. */
@@ -63,14 +65,15 @@ export class BenchAway {
 		clearTimeout(this.#again);
 		await this.refresh(fromServer, at());
 		this.#isSending = false;
-		if (!this.#desk.hasUnsent || this.#isOver) return void (this.#waitMs = FIRST_WAIT_MS);
+		if (!this.#desk.hasUnsent || this.#left.signal.aborted)
+			return void (this.#waitMs = FIRST_WAIT_MS);
 		this.#again = setTimeout(() => void this.lineIsBack(fromServer, at), this.#waitMs);
 		this.#waitMs = Math.min(2 * this.#waitMs, LONGEST_WAIT_MS);
 	}
 
 	/** The page is left. */
 	end(): void {
-		this.#isOver = true;
+		this.#left.abort();
 		clearTimeout(this.#again);
 	}
 

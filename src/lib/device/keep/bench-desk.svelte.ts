@@ -56,8 +56,8 @@ export class BenchDesk {
 	}
 
 	/** Keeps what the server has of this mold at this instant, for the time the line may drop. */
-	async keepUp(at: string): Promise<void> {
-		this.#kept = await keptUpToDate(this.#db, this.jobId, at);
+	async keepUp(at: string, signal?: AbortSignal): Promise<void> {
+		this.#kept = await keptUpToDate(this.#db, { jobId: this.jobId, at, signal });
 	}
 
 	/** Shows the mold as this device knows it; false when it keeps nothing of it. */

@@ -6,9 +6,10 @@ import type { KeptDatabase } from './kept-database';
 import { LONGEST_AWAY_S, type KeptJob } from './kept-job';
 import { pagesCache } from './pages-cache';
 
-async function json<T>(address: string): Promise<T | null> {
+async function json<T>(address: string, signal?: AbortSignal): Promise<T | null> {
 	try {
-		const answer = await fetch(address, { cache: 'no-store' });
+		if (signal?.aborted) return null;
+		const answer = await fetch(address, { cache: 'no-store', signal: signal ?? null });
 		return answer.ok ? ((await answer.json()) as T) : null;
 	} catch {
 		return null;
@@ -26,35 +27,36 @@ export async function serverAnswers(): Promise<boolean> {
  */
 export async function keptUpToDate(
 	db: KeptDatabase,
-	jobId: string,
-	at: string
+	{ jobId, at, signal }: { jobId: string; at: string; signal?: AbortSignal | undefined }
 ): Promise<KeptJob | null> {
 	const kept = await db.get('jobs', jobId);
 	// Names and texts change seldom; half a day is often enough.
 	const isFresh = kept?.version === version && secondsBetween(kept.heardAt, at) < LONGEST_AWAY_S;
-	const fresh = kept && isFresh ? await grown(kept) : await whole(jobId);
+	const fresh = kept && isFresh ? await grown(kept, signal) : await whole(jobId, signal);
 	if (fresh) await db.put('jobs', { ...fresh, version, heardAt: at });
 	return fresh ? { ...fresh, version, heardAt: at } : (kept ?? null);
 }
 
-const whole = (jobId: string) => json<KeptJob>(`/jobs/${jobId}/bench/kept`);
+const whole = (jobId: string, signal?: AbortSignal) =>
+	json<KeptJob>(`/jobs/${jobId}/bench/kept`, signal);
 
-async function grown(kept: KeptJob): Promise<KeptJob | null> {
+async function grown(kept: KeptJob, signal?: AbortSignal): Promise<KeptJob | null> {
 	const { length } = kept.log;
 	const news = await json<{ headSeq: number; events: StoredEvent<ProcessEvent>[] }>(
-		`/api/jobs/${kept.jobId}/events?after=${Math.max(0, length - 1)}`
+		`/api/jobs/${kept.jobId}/events?after=${Math.max(0, length - 1)}`,
+		signal
 	);
 	if (!news) return null;
 	// A log that does not go on from here was restored from a backup: all of it anew.
 	const [last, ...rest] = news.events;
-	if (last?.hash !== kept.log.at(-1)?.hash) return whole(kept.jobId);
+	if (last?.hash !== kept.log.at(-1)?.hash) return whole(kept.jobId, signal);
 	return { ...kept, log: [...kept.log, ...rest] };
 }
 
 /** Keeps the bench itself, also when it was reached without loading a page. */
-export async function keepBenchPage(jobId: string): Promise<void> {
-	if (!('caches' in window)) return;
+export async function keepBenchPage(jobId: string, signal: AbortSignal): Promise<void> {
+	if (signal.aborted || !('caches' in window)) return;
 	const path = `/jobs/${jobId}/bench`;
-	const page = await fetch(path, { headers: { accept: 'text/html' } }).catch(() => null);
+	const page = await fetch(path, { headers: { accept: 'text/html' }, signal }).catch(() => null);
 	if (page?.ok && !page.redirected) await (await caches.open(pagesCache(version))).put(path, page);
 }
