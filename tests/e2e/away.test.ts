@@ -67,7 +67,7 @@ test('with the server gone the work goes on, over a reload, and all of it arrive
 
 	await page.reload();
 	await expect(notice(page)).toHaveText('One entry is kept on this device');
-	await press(mixed, expect(notice(page)).toHaveText('2 entries are kept on this device'));
+	await press(mixed, () => expect(notice(page)).toHaveText('2 entries are kept on this device'));
 	await expect(notice(page)).toHaveText('2 entries are kept on this device');
 
 	await page.goto('/board');
@@ -124,7 +124,7 @@ test('what no longer fits waits with its reason, and is let go only by hand', as
 	await expect(note).toBeVisible();
 	await page.goto(`/jobs/${jobId}/bench`);
 	const discard = page.getByRole('button', { name: /Discard it/ });
-	await press(discard, expect(discard).toHaveCount(0));
+	await press(discard, () => expect(discard).toHaveCount(0));
 	await expect(page.getByText(/Needs a look/)).toHaveCount(0);
 	expect(await logOf(page, jobId)).toHaveLength(before.length + 1);
 });

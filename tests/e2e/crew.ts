@@ -91,7 +91,7 @@ export class Crew {
 			const { search } = new URL(response.url());
 			return response.request().method() === 'POST' && search.startsWith('?/act');
 		});
-		await press(button, answer);
+		await press(button, () => answer);
 		const { type } = (await (await answer).json()) as { type: string };
 		if (type !== 'success') {
 			await expect(this.page.getByRole('alert').first()).toBeVisible();

@@ -1,7 +1,10 @@
 import type { Locator } from '@playwright/test';
 
-/** Presses a button as a hand does: a tap, or, where it says "Hold", down until `answer` has come. */
-export async function press(button: Locator, answer: Promise<unknown>): Promise<void> {
+/**
+ * Presses a button as a hand does: a tap, or, where it says "Hold", down until `answer` has come.
+ * `answer` is asked for when the button is down: before, what it waits for may be true of a page that is not there yet.
+ */
+export async function press(button: Locator, answer: () => Promise<unknown>): Promise<void> {
 	if (!/\bHold\b/.test(await button.innerText())) {
 		await button.click();
 		return;
@@ -9,6 +12,6 @@ export async function press(button: Locator, answer: Promise<unknown>): Promise<
 	const { mouse } = button.page();
 	await button.hover();
 	await mouse.down();
-	await answer;
+	await answer();
 	await mouse.up();
 }
