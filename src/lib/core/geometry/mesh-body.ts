@@ -43,7 +43,7 @@ export type MeshBridging = z.infer<typeof bridgingSchema>;
 export const meshBodySchema = z.strictObject({
 	kind: z.literal('mesh'),
 	file: z.strictObject({
-		sha256: z.string().regex(/^[0-9a-f]{64}$/),
+		sha256: z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 of 64 hexadecimal digits'),
 		name: text.max(200),
 		format: z.enum(['stl', 'obj', 'ply', '3mf']),
 		bytes: z.number().int().positive().max(1e9)

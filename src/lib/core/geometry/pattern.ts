@@ -6,10 +6,10 @@ const lengthMm = z.number().min(0.1).max(10_000);
 const name = z.string().trim().min(1).max(120);
 
 const standing = {
-	id: z.string().regex(/^[a-z0-9-]{1,40}$/),
+	id: z.string().regex(/^[a-z0-9-]{1,40}$/, 'small letters, digits and hyphens, up to 40'),
 	name: name.max(60),
 	/** What it stands on: "board", or the id of the solid below. */
-	on: z.string().regex(/^[a-z0-9-]{1,40}$/),
+	on: z.string().regex(/^[a-z0-9-]{1,40}$/, 'small letters, digits and hyphens, up to 40'),
 	/** Side walls pressed against another solid: that area is hidden on both. */
 	against: z
 		.array(z.strictObject({ id: z.string(), areaCm2: z.number().positive().max(1e6) }))

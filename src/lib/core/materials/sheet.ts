@@ -65,7 +65,7 @@ export const kitSchema = z.strictObject({
 
 /** A material's data sheet as the shop keeps it: the sheet's own fields, nothing computed. */
 export const sheetSchema = z.strictObject({
-	id: z.string().regex(/^[a-z0-9-]{1,60}$/),
+	id: z.string().regex(/^[a-z0-9-]{1,60}$/, 'small letters, digits and hyphens, up to 60'),
 	name,
 	maker: name,
 	kind: z.enum(MATERIAL_KINDS),
@@ -106,7 +106,11 @@ export const sheetSchema = z.strictObject({
 		.strictObject({ minC: z.number().min(-20).max(60), maxC: z.number().min(-20).max(80) })
 		.optional(),
 	/** GHS hazard statements as printed on the SDS, for example "H334". */
-	hazardStatements: z.array(z.string().regex(/^(EUH|H)\d{3}[A-Za-z]{0,2}$/)).max(30),
+	hazardStatements: z
+		.array(
+			z.string().regex(/^(EUH|H)\d{3}[A-Za-z]{0,2}$/, 'a hazard statement such as H317 or EUH204')
+		)
+		.max(30),
 	/** Hazard ids of the content vocabulary, for example "isocyanate". */
 	hazards: z.array(name.max(40)).max(12),
 	/** What evaporates from it, as share of its mass as used; left out, the plan assumes by family. */

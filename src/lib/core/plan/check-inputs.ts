@@ -2,6 +2,7 @@ import { bodyProblems } from '../geometry/solids';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import { planInputsSchema, type PlanInputs } from './inputs';
+import { issueWords } from './issue-words';
 import { PlanError, type PlanProblem } from './plan-error';
 
 /**
@@ -13,9 +14,13 @@ import { PlanError, type PlanProblem } from './plan-error';
 export function checkedInputs(inputs: unknown): PlanInputs {
 	const parsed = planInputsSchema.safeParse(inputs);
 	if (!parsed.success) {
-		throw new PlanError(
-			parsed.error.issues.map(({ path, message }) => ({ path: path.join('.'), message }))
-		);
+		// One objection a field: a text in place of a list is also too long, which helps nobody.
+		const first = new Map<string, string>();
+		for (const issue of parsed.error.issues) {
+			const path = issue.path.join('.');
+			if (!first.has(path)) first.set(path, issueWords(issue, inputs));
+		}
+		throw new PlanError([...first].map(([path, message]) => ({ path, message })));
 	}
 	const problems = [...shapeProblems(parsed.data), ...materialProblems(parsed.data)];
 	if (problems.length > 0) throw new PlanError(problems);

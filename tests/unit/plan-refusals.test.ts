@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest';
+import { checkedInputs } from '../../src/lib/core/plan/check-inputs';
+import { PlanError, type PlanProblem } from '../../src/lib/core/plan/plan-error';
+import { fullInputs } from '../fixtures/full-inputs';
+
+type Key = string | number;
+
+/** Every value in the inputs with its path, containers too. */
+function placesIn(value: unknown, path: Key[] = []): Key[][] {
+	if (typeof value !== 'object' || value === null) return [path];
+	const below = Array.isArray(value)
+		? value.flatMap((item, i) => placesIn(item, [...path, i]))
+		: Object.entries(value).flatMap(([key, item]) => placesIn(item, [...path, key]));
+	return path.length === 0 ? below : [path, ...below];
+}
+
+/** One path for each field: the first entry of a list and the first material stand for the others. */
+function fieldsOf(inputs: unknown): Key[][] {
+	const fields = new Map<string, Key[]>();
+	for (const path of placesIn(inputs)) {
+		const field = path
+			.map((key, i) => (typeof key === 'number' || path[i - 1] === 'materials' ? '*' : key))
+			.join('.');
+		if (!fields.has(field)) fields.set(field, path);
+	}
+	return [...fields.values()];
+}
+
+function replaced(path: readonly Key[], by: unknown): unknown {
+	const inputs: unknown = structuredClone(fullInputs());
+	const parent = path.slice(0, -1).reduce((at, key) => Reflect.get(Object(at), key), inputs);
+	Reflect.set(Object(parent), path.at(-1) ?? '', by);
+	return inputs;
+}
+
+function problemsOf(inputs: unknown): readonly PlanProblem[] {
+	try {
+		checkedInputs(inputs);
+		return [];
+	} catch (error) {
+		if (error instanceof PlanError) return error.problems;
+		throw error;
+	}
+}
+
+const problemAt = (path: Key[], by: unknown): string | undefined =>
+	problemsOf(replaced(path, by)).find((problem) => problem.path === path.join('.'))?.message;
+
+const WRONG = [undefined, null, -1e12, 1e12, 0.5, 'x'.repeat(3000), '', {}, [], { odd: 1 }, true];
+
+describe('a refusal of a plan’s inputs', () => {
+	test('says in our own words what was given and what would be accepted, at every place', () => {
+		const paths = fieldsOf(fullInputs());
+		const messages = paths.flatMap((path) =>
+			WRONG.flatMap((by) => problemsOf(replaced(path, by)).map(({ message }) => message))
+		);
+		expect(paths.length).toBeGreaterThan(100);
+		expect(messages.length).toBeGreaterThan(700);
+		const unclear = messages.filter(
+			(message) =>
+				/\b(too (small|big)|invalid|unrecognized|expected)\b|expected (string|number|int)|received|undefined|NaN/i.test(
+					message
+				) || !/\.$/.test(message)
+		);
+		expect([...new Set(unclear)]).toEqual([]);
+	});
+
+	test('names the limit, the choices or the form that was missed', () => {
+		expect(problemAt(['gloveThicknessMm'], 0.2)).toBe(
+			'gloveThicknessMm is 0.2; accepted: 1 or more.'
+		);
+		expect(problemAt(['people'], 1.5)).toBe('people is 1.5; accepted: a whole number.');
+		expect(problemAt(['people'], undefined)).toBe('people is missing; accepted: a number.');
+		expect(problemAt(['shop', 'units'], 'metric')).toBe('units is “metric”; accepted: SI; US.');
+		expect(problemAt(['shop', 'zone'], 'Moon')).toBe(
+			'zone is “Moon”; accepted: an IANA zone such as America/Chicago.'
+		);
+		expect(problemAt(['startAt'], 'soon')).toBe(
+			'startAt is “soon”; accepted: an instant such as 2026-11-30T13:30:00Z.'
+		);
+		expect(problemAt(['shop', 'cupVolumesMl'], [])).toBe(
+			'cupVolumesMl has 0 entries; accepted: 1 or more.'
+		);
+		expect(problemsOf({ ...fullInputs(), glove: 3 })).toEqual([
+			{
+				path: '',
+				message: 'The whole has “glove”; accepted: only the fields that the API describes.'
+			}
+		]);
+	});
+});
