@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { benchAlone } from './bench-alone.mjs';
-import { benchStore } from './bench-store.mjs';
+import { benchBuilt } from './bench-built.mjs';
 
 // Inside the project, so that what stays outside the bundle is found in its node_modules.
 const outDir = mkdtempSync(join('node_modules', '.bench-'));
@@ -31,8 +31,9 @@ try {
 	console.log(benchPlan().join('\n'));
 	const { benchMesh } = await import(pathToFileURL(join(outDir, 'mesh.mjs')).href);
 	console.log(`\n${benchMesh().join('\n')}`);
-	console.log(`\n${(await benchAlone(join(outDir, 'alone.mjs'))).join('\n')}`);
-	console.log(`\n${(await benchStore()).join('\n')}`);
+	await benchBuilt((lines) => console.log(`\n${lines}`));
+	console.log();
+	await benchAlone(join(outDir, 'alone.mjs'), (line) => console.log(line));
 } finally {
 	rmSync(outDir, { recursive: true, force: true });
 }

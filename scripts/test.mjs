@@ -11,6 +11,9 @@ process.on('exit', () => rmSync(reports, { recursive: true, force: true }));
 const reportOf = (name) => join(reports, `${name}.json`);
 
 const total = { passed: 0, failed: 0 };
+/** Titles of tests that another program is needed for and that did not run; they end in "[needs program]". */
+const notRun = [];
+const NEEDS = /\[needs ([\w-]+)\]$/;
 
 /** Adds what a vitest or playwright JSON report counted. A missing report is a failure, not a zero. */
 function count(name, read) {
@@ -26,10 +29,24 @@ function count(name, read) {
 	}
 }
 
-const vitestCounts = (r) => ({
-	passed: r.numPassedTests,
-	failed: r.numTotalTests - r.numPassedTests
-});
+/** Any other skipped test counts as failed: nobody would notice it. */
+function vitestCounts({ numPassedTests, numTotalTests, testResults }) {
+	const waiting = testResults
+		.flatMap(({ assertionResults }) => assertionResults)
+		.filter(({ status, title }) => ['pending', 'skipped'].includes(status) && NEEDS.test(title));
+	notRun.push(...waiting.map(({ title }) => title));
+	return { passed: numPassedTests, failed: numTotalTests - numPassedTests - waiting.length };
+}
+
+/** Says at the end what could not be run here, and what it would take. */
+function tellNotRun() {
+	const programs = [...new Set(notRun.map((title) => NEEDS.exec(title)?.[1]))];
+	for (const program of programs) {
+		const count = notRun.filter((title) => NEEDS.exec(title)?.[1] === program).length;
+		console.log(`${count} not run: ${program} is not installed here.`);
+	}
+}
+
 const playwrightCounts = ({ stats, errors }) => ({
 	passed: stats.expected,
 	failed: stats.unexpected + stats.flaky + stats.skipped + errors.length
@@ -92,5 +109,6 @@ for (const { name, go } of steps) {
 	if (!isGood) break;
 }
 if (!isGood && total.failed === 0) total.failed = 1;
+tellNotRun();
 console.log(`\n${total.passed} passed, ${total.failed} failed`);
 process.exit(isGood ? 0 : 1);

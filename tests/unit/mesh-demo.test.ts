@@ -1,11 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { bridgingOf } from '../../src/lib/core/mesh/bridging';
 import { carvedBracket } from '../../src/lib/core/mesh/demo/carved-bracket';
+import { DEMO_PATTERNS } from '../../src/lib/core/mesh/demo/demo-patterns';
 import { exposedOf } from '../../src/lib/core/mesh/exposed';
+import { healthOf } from '../../src/lib/core/mesh/health';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
 import type { Vec3 } from '../../src/lib/core/mesh/mesh';
 import { placedMesh } from '../../src/lib/core/mesh/place';
 import { restsOf } from '../../src/lib/core/mesh/rests';
+
+test.each(DEMO_PATTERNS.map(({ name, mesh }) => [name, mesh()] as const))(
+	'%s is closed and has no fault, not even a sliver',
+	(_, mesh) => expect(healthOf(mesh).faults).toEqual([])
+);
 
 describe('the carved bracket', () => {
 	const mesh = carvedBracket();

@@ -4,9 +4,10 @@ import process from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { buildIfNeeded } from './build-if-needed.mjs';
+import { findChromium } from './find-chromium.mjs';
 
-/** Times the store with the built server around it. @returns lines to print */
-export async function benchStore() {
+/** Times the store and the first picture with the built server around them; prints its lines by `tell`. */
+export async function benchBuilt(tell) {
 	await buildIfNeeded();
 	// A bundle of its own: it finds the server by where it lies itself.
 	const outDir = mkdtempSync(join('node_modules', '.bench-'));
@@ -19,13 +20,16 @@ export async function benchStore() {
 				ssr: true,
 				outDir,
 				rollupOptions: {
-					input: { store: 'tests/bench/store.bench.ts' },
+					input: { store: 'tests/bench/store.bench.ts', picture: 'tests/bench/picture.bench.ts' },
 					output: { entryFileNames: '[name].mjs' }
 				}
 			}
 		});
-		const store = await import(pathToFileURL(join(outDir, 'store.mjs')).href);
-		return await store.benchStore();
+		const load = (name) => import(pathToFileURL(join(outDir, `${name}.mjs`)).href);
+		const chromium = findChromium();
+		if (chromium) tell((await (await load('picture')).benchPicture(chromium)).join('\n'));
+		else tell('First picture: NOT measured, there is no Chromium here.');
+		tell((await (await load('store')).benchStore()).join('\n'));
 	} finally {
 		rmSync(outDir, { recursive: true, force: true });
 	}
