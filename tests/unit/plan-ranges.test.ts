@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { dewPointC } from '../../src/lib/core/laws/dew-point';
 import { peakMoment, type CuringMaterial } from '../../src/lib/core/laws/mass-effect';
 import { heatRanges } from '../../src/lib/core/plan/heat-ranges';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
@@ -29,12 +30,10 @@ describe('the same glove', () => {
 
 	test('carries the spread of its thickness into its price and into that of a layer', () => {
 		const { totalPrice = 1, materialPrice = 0 } = plan.choice?.estimates[0] ?? {};
-		// Two standard deviations of 10 % either way, on the material alone.
-		expect(spread('choice.estimates.0.totalPrice')).toBeCloseTo(
-			(0.4 * materialPrice) / totalPrice,
-			6
-		);
-		expect(spread('block.gloveCost')).toBeCloseTo((0.4 * materialPrice) / totalPrice, 6);
+		// Two standard deviations of 10 % either way on the material, a fifth either way on the hours.
+		const expected = (0.4 * materialPrice + 0.4 * (totalPrice - materialPrice)) / totalPrice;
+		expect(spread('choice.estimates.0.totalPrice')).toBeCloseTo(expected, 6);
+		expect(spread('block.gloveCost')).toBeCloseTo(expected, 6);
 		expect(spread('choice.estimates.2.rubberG')).toBeGreaterThan(0.4);
 	});
 
@@ -48,6 +47,50 @@ describe('the same glove', () => {
 			else expect([low <= value, (high ?? 0) >= value]).toEqual([true, true]);
 		}
 		expect(figures.length).toBeGreaterThan(0);
+	});
+});
+
+describe('hours, forces and air', () => {
+	test('of every way to build are as uncertain as those of the plan; days say why they have none', () => {
+		for (const i of [0, 1, 2]) {
+			const { low = 0, high = 0, value = 0 } = plan.figures[`choice.estimates.${i}.laborS`] ?? {};
+			expect(low).toBeLessThanOrEqual(0.8 * value * (1 + 1e-9));
+			expect(high).toBeGreaterThanOrEqual(1.2 * value * (1 - 1e-9));
+			expect(plan.figures[`choice.estimates.${i}.daysCount`]?.note).toContain('one more');
+		}
+	});
+
+	test('let a wall that was laid a fifth thinner bulge nearly twice as far', () => {
+		const sheet = { ...testInputs().materials.shell, modulusMPa: 900 };
+		const inputs = testInputs();
+		const stiff = makePlan({ ...inputs, materials: { ...inputs.materials, shell: sheet } });
+		const { high = 0, value = 1 } = stiff.figures['forces.shellWall.deflectionMm'] ?? {};
+		expect(high / value).toBeCloseTo(0.8 ** -3, 6);
+	});
+
+	test('carry what boards weigh and how far they bend, and name kits as bought', () => {
+		for (const path of ['weights.frameG', 'forces.frameBoard.deflectionMm']) {
+			const { low = 0, high = 0, value = 0 } = plan.figures[path] ?? {};
+			expect(low, path).toBeLessThan(value);
+			expect(high, path).toBeGreaterThan(value);
+		}
+		expect(plan.figures['order.0.price']?.note).toContain('Whole kits');
+	});
+
+	test('hold the dew point within what a thermometer and a hygrometer leave open', () => {
+		const { temperatureC, humidityPct } = { temperatureC: 23, humidityPct: 45 };
+		const damp = makePlan(
+			testInputs({ roomTemperatureC: temperatureC, roomHumidityPct: humidityPct })
+		);
+		const found = ends(damp, 'room.dewPointC');
+		expect(found.low).toBeCloseTo(dewPointC({ temperatureC: 22, humidityPct: 42 }), 9);
+		expect(found.high).toBeCloseTo(dewPointC({ temperatureC: 24, humidityPct: 48 }), 9);
+		expect(ends(damp, 'room.lowestSurfaceC').high).toBeCloseTo((found.high ?? 0) + 3, 9);
+		// The surface is read by the same kind of thermometer.
+		expect(ends(damp, 'room.surfaceMarginK').low).toBeCloseTo(22 - (found.high ?? 0), 9);
+		// Saturated air holds no more, whatever the hygrometer may be off.
+		const full = makePlan(testInputs({ roomTemperatureC: temperatureC, roomHumidityPct: 100 }));
+		expect(ends(full, 'room.dewPointC').high).toBeCloseTo(24, 6);
 	});
 });
 

@@ -1,6 +1,6 @@
 import { processChoiceLaw } from '../laws/process-choice';
 import { processEstimateLaw, type ProcessEstimate } from '../laws/process-estimate';
-import type { EstimateFollows, EstimateKey } from './block-ranges';
+import { DAYS_NOTE, type EstimateFollows, type EstimateKey } from './block-ranges';
 import type { Plan } from './plan';
 import { inherited, traced, type Draft } from './trace';
 
@@ -27,7 +27,8 @@ export function traceBlock(
 			unit,
 			law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
 			inputs: follows.inputs,
-			...inherited(draft, follows.inputs, follows.of)
+			...inherited(draft, follows.inputs, follows.of),
+			...(of === 'daysCount' ? { note: DAYS_NOTE } : {})
 		});
 	};
 	const inBlock = 'Rubber in a solid block';

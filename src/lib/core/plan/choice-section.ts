@@ -6,7 +6,7 @@ import { processEstimateLaw } from '../laws/process-estimate';
 import { processScaleLaw } from '../laws/process-scale';
 import { displayQuantity, type UnitSystem } from '../quantity/display';
 import type { Plan } from './plan';
-import type { EstimateFollows, Follows } from './block-ranges';
+import { DAYS_NOTE, type EstimateFollows, type Follows } from './block-ranges';
 import { computed, highEnd, inherited, traced, type Draft } from './trace';
 
 type ChoiceSection = NonNullable<Plan['choice']>;
@@ -39,7 +39,8 @@ export function choiceSection(
 				unit,
 				law: unit === 'currency' ? processChoiceLaw : processEstimateLaw,
 				inputs,
-				...inherited(draft, inputs, of)
+				...inherited(draft, inputs, of),
+				...(key === 'daysCount' ? { note: DAYS_NOTE } : {})
 			});
 		};
 		const moldG = number('moldG', 'rubber and shell', 'g');

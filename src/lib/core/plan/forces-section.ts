@@ -1,12 +1,13 @@
 import { frameBoardBending, frameBoardLaw } from '../laws/beam';
 import { curvedShell, curvedShellLaw } from '../laws/curved-shell';
 import { plateBending, plateDeflectionLaw } from '../laws/plate';
+import { around } from '../quantity/range';
 import { lidUplift, patternUplift } from './forces-uplift';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
 import type { ShellThicknessPlan } from './shell-thickness-plan';
-import { computed, fromSheet, traced, warn, type Draft } from './trace';
+import { computed, fromSheet, inherited, traced, warn, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type ForcesSection = NonNullable<Plan['forces']>;
@@ -27,12 +28,20 @@ export function forcesSection(
 	};
 }
 
-const modulusPa = (draft: Draft): number =>
-	Math.max(1e6, (draft.inputs.materials.shell.modulusMPa ?? DEFAULTS.shellModulusMPa.value) * 1e6);
+/** The least that the laws of walls take. */
+const modulusPa = (modulusMPa: number): number => Math.max(1e6, modulusMPa * 1e6);
+const modulusMPaOf = ({ inputs }: Draft): number =>
+	inputs.materials.shell.modulusMPa ?? DEFAULTS.shellModulusMPa.value;
 const modulusInput = ({ inputs }: Draft) =>
 	inputs.materials.shell.modulusMPa
 		? fromSheet('E', 'stiffness, MPa', inputs.materials.shell.modulusMPa, 'count')
 		: defaultInput('E', 'shellModulusMPa');
+
+/** A wall that is laid by hand is as uneven as a brushed coat. */
+const laidInput = ({ thicknessMm }: ShellThicknessPlan) => ({
+	...computed('t', 'shell', thicknessMm, 'mm', 'shell.thicknessMm'),
+	...around(thicknessMm, 2 * DEFAULTS.spreadFraction.value)
+});
 
 function frameBoard(
 	draft: Draft,
@@ -52,14 +61,16 @@ function frameBoard(
 		defaultInput('E', 'boardModulusMPa')
 	];
 	return withinLaw(draft, 'frame', 'Bulge of the frame', () => {
-		const { deflectionMm, stressPa } = frameBoardBending({
-			densityGPerMl,
-			headMm,
-			spanMm,
-			boardHeightMm: frame.heightMm,
-			boardMm: DEFAULTS.boardMm.value,
-			modulusPa: DEFAULTS.boardModulusMPa.value * 1e6
-		});
+		const bent = (modulusMPa: number) =>
+			frameBoardBending({
+				densityGPerMl,
+				headMm,
+				spanMm,
+				boardHeightMm: frame.heightMm,
+				boardMm: DEFAULTS.boardMm.value,
+				modulusPa: modulusMPa * 1e6
+			});
+		const { deflectionMm, stressPa } = bent(DEFAULTS.boardModulusMPa.value);
 		const law = frameBoardLaw;
 		return {
 			spanMm,
@@ -68,7 +79,8 @@ function frameBoard(
 				value: deflectionMm,
 				unit: 'mm',
 				law,
-				inputs
+				inputs,
+				...inherited(draft, inputs, (...values) => bent(values.at(-1) ?? NaN).deflectionMm)
 			}),
 			stressPa: traced(draft, 'forces.frameBoard.stressPa', {
 				label: 'Bending stress in the longest frame board',
@@ -90,19 +102,23 @@ function shellWall(draft: Draft, shell: ShellThicknessPlan): ForcesSection['shel
 		computed('q', 'pressure', shell.pressurePa, 'Pa', 'pour.pressurePa'),
 		computed('a', 'short side', shortMm, 'mm'),
 		computed('b', 'long side', longMm, 'mm'),
-		computed('t', 'shell', shell.thicknessMm, 'mm', 'shell.thicknessMm'),
+		laidInput(shell),
 		modulusInput(draft)
 	];
 	return withinLaw(draft, 'shell', 'Bulge of the shell', () => {
-		const { deflectionMm, stressPa, warnings } = plateBending({
-			support: 'simple',
-			load: 'uniform',
-			pressurePa: shell.pressurePa,
-			shortMm,
-			longMm,
-			thicknessMm: shell.thicknessMm,
-			modulusPa: modulusPa(draft)
-		});
+		const bent = (thicknessMm: number, modulusMPa: number) =>
+			plateBending({
+				support: 'simple',
+				load: 'uniform',
+				pressurePa: shell.pressurePa,
+				shortMm,
+				longMm,
+				thicknessMm,
+				modulusPa: modulusPa(modulusMPa)
+			});
+		const { deflectionMm, stressPa, warnings } = bent(shell.thicknessMm, modulusMPaOf(draft));
+		const over = (key: 'deflectionMm' | 'stressPa') =>
+			inherited(draft, inputs, (...[, , , t = 0, e = 0]) => bent(t, e)[key]);
 		for (const text of warnings) warn(draft, 'note', 'law-limit', 'shell', text);
 		const base = {
 			law: plateDeflectionLaw,
@@ -114,13 +130,15 @@ function shellWall(draft: Draft, shell: ShellThicknessPlan): ForcesSection['shel
 				...base,
 				label: 'Bulge of the flattest shell wall',
 				value: deflectionMm,
-				unit: 'mm'
+				unit: 'mm',
+				...over('deflectionMm')
 			}),
 			stressPa: traced(draft, 'forces.shellWall.stressPa', {
 				...base,
 				label: 'Bending stress in the flattest shell wall',
 				value: stressPa,
-				unit: 'Pa'
+				unit: 'Pa',
+				...over('stressPa')
 			})
 		};
 	});
@@ -142,17 +160,21 @@ function roundWall(
 	const inputs = [
 		computed('p', 'pressure', shell.pressurePa, 'Pa', 'pour.pressurePa'),
 		computed('r', 'radius', radiusMm, 'mm'),
-		computed('t', 'shell', shell.thicknessMm, 'mm', 'shell.thicknessMm'),
+		laidInput(shell),
 		modulusInput(draft)
 	];
 	return withinLaw(draft, 'shell', 'Growth of the round shell', () => {
-		const { growthMm, stressPa } = curvedShell({
-			form: 'cylinder',
-			pressurePa: shell.pressurePa,
-			radiusMm,
-			thicknessMm: shell.thicknessMm,
-			modulusPa: modulusPa(draft)
-		});
+		const stretched = (thicknessMm: number, modulusMPa: number) =>
+			curvedShell({
+				form: 'cylinder',
+				pressurePa: shell.pressurePa,
+				radiusMm,
+				thicknessMm,
+				modulusPa: modulusPa(modulusMPa)
+			});
+		const { growthMm, stressPa } = stretched(shell.thicknessMm, modulusMPaOf(draft));
+		const over = (key: 'growthMm' | 'stressPa') =>
+			inherited(draft, inputs, (...[, , t = 0, e = 0]) => stretched(t, e)[key]);
 		const law = curvedShellLaw;
 		return {
 			radiusMm,
@@ -161,14 +183,16 @@ function roundWall(
 				value: growthMm,
 				unit: 'mm',
 				law,
-				inputs
+				inputs,
+				...over('growthMm')
 			}),
 			stressPa: traced(draft, 'forces.roundWall.stressPa', {
 				label: 'Hoop stress in the round shell',
 				value: stressPa,
 				unit: 'Pa',
 				law,
-				inputs
+				inputs,
+				...over('stressPa')
 			})
 		};
 	});

@@ -12,9 +12,7 @@ type ForcesSection = NonNullable<Plan['forces']>;
 export function lidUplift(draft: Draft, { frame }: FramePlan): ForcesSection['lid'] {
 	const { casting } = draft.inputs.materials;
 	const board = frame.boards.find(({ name }) => name === 'Mold board');
-	const lidMassG = board
-		? ((board.lengthMm * board.widthMm * board.thicknessMm) / 1000) * DEFAULTS.boardGPerMl.value
-		: 0;
+	const lidMl = board ? (board.lengthMm * board.widthMm * board.thicknessMm) / 1000 : 0;
 	const riserMm = DEFAULTS.riserMm.value;
 	const straps = DEFAULTS.straps.value;
 	const { footprintCm2 } = draft.surface;
@@ -35,20 +33,25 @@ export function lidUplift(draft: Draft, { frame }: FramePlan): ForcesSection['li
 			],
 			note: 'Only when the mold is closed and filled through a riser.'
 		});
+		const inputs = [
+			computed('F', 'uplift', upliftN, 'N', 'forces.lid.upliftN'),
+			computed('V', 'wood in the lid', lidMl, 'mL'),
+			defaultInput('ρ', 'boardGPerMl'),
+			defaultInput('n', 'straps')
+		];
+		const tensionN = (gPerMl: number): number =>
+			strapForceN({ upliftN, lidMassG: lidMl * gPerMl, straps });
 		return {
 			riserMm,
 			straps,
 			upliftN,
 			strapN: traced(draft, 'forces.lid.strapN', {
 				label: 'Tension that each strap must hold',
-				value: strapForceN({ upliftN, lidMassG, straps }),
+				value: tensionN(DEFAULTS.boardGPerMl.value),
 				unit: 'N',
 				law: strapForceLaw,
-				inputs: [
-					computed('F', 'uplift', upliftN, 'N', 'forces.lid.upliftN'),
-					computed('m', 'lid', lidMassG, 'g'),
-					defaultInput('n', 'straps')
-				]
+				inputs,
+				...inherited(draft, inputs, (...[, , gPerMl = 0]) => tensionN(gPerMl))
 			})
 		};
 	});

@@ -2,7 +2,16 @@ import { roundUpTo } from '../quantity/rounding';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { traceBoards } from './frame-boards';
-import { computed, constant, entered, traced, tradeLaw, warn, type Draft } from './trace';
+import {
+	computed,
+	constant,
+	entered,
+	inherited,
+	traced,
+	tradeLaw,
+	warn,
+	type Draft
+} from './trace';
 
 export interface FramePlan {
 	frame: Plan['frame'];
@@ -164,14 +173,16 @@ function frameMassG(draft: Draft, boards: Plan['frame']['boards']): number {
 	const sidesMl = boards
 		.slice(0, 2)
 		.reduce((sum, b) => sum + (b.count * b.lengthMm * b.widthMm * b.thicknessMm) / 1000, 0);
+	const inputs = [
+		computed('V', 'wood in the four sides', sidesMl, 'mL'),
+		defaultInput('ρ', 'boardGPerMl')
+	];
 	return traced(draft, 'weights.frameG', {
 		label: 'Frame',
 		value: sidesMl * DEFAULTS.boardGPerMl.value,
 		unit: 'g',
 		law: tradeLaw('frame-mass', 'Mass of the frame', 'm = V · ρ', 'four sides, screws left out'),
-		inputs: [
-			computed('V', 'wood in the four sides', sidesMl, 'mL'),
-			defaultInput('ρ', 'boardGPerMl')
-		]
+		inputs,
+		...inherited(draft, inputs, (ml = 0, gPerMl = 0) => ml * gPerMl)
 	});
 }

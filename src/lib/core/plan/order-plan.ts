@@ -1,13 +1,13 @@
 import { kitsLaw, kitsToBuy } from '../laws/kits';
 import { combinedSum, orderQuantity, orderQuantityLaw } from '../laws/order-quantity';
-import { shelfLife, shelfLifeLaw } from '../laws/shelf-life';
 import { MAX_MASS_G } from '../quantity/limits';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import { traceEnds } from './order-ends';
 import type { Plan } from './plan';
 import { PlanError } from './plan-error';
-import { assumed, computed, entered, fromSheet, traced, warn, type Draft } from './trace';
+import { shelfOf } from './order-shelf';
+import { computed, fromSheet, traced, warn, type Draft } from './trace';
 
 type OrderLine = Plan['order'][number];
 
@@ -21,7 +21,9 @@ export interface Need {
 
 /** Kit sizes that the law of kits takes; choice of the plan. */
 const MOST_SIZES = 8;
-const DAY_S = 86_400;
+
+/** Why kits and their price have no range. */
+const BOUGHT = 'Whole kits for the safe quantity: what is bought, not an estimate of what is used.';
 
 /** One line for each material used, in kits, the same material in two places bought once. */
 export function orderPlan(draft: Draft, needs: readonly Need[], finishAt: string): OrderLine[] {
@@ -134,68 +136,22 @@ function boughtFor(
 			...base,
 			label: `${sheet.name}: bought`,
 			value: choice.massG,
-			unit: 'g'
+			unit: 'g',
+			note: BOUGHT
 		}),
 		leftoverG: traced(draft, `${path}.leftoverG`, {
 			...base,
 			label: `${sheet.name}: left over`,
 			value: choice.massG - safeG,
-			unit: 'g'
+			unit: 'g',
+			note: 'The least that is left: all of the safe quantity counts as used.'
 		}),
 		price: traced(draft, `${path}.price`, {
 			...base,
 			label: `${sheet.name}: price`,
 			value: choice.price,
-			unit: 'currency'
+			unit: 'currency',
+			note: BOUGHT
 		})
 	};
 }
-
-/** What is left of a lot's shelf life on the day the job ends, with its warning. */
-function shelfOf(
-	draft: Draft,
-	{ id, name, shelfLifeDays }: Sheet,
-	finishAt: string,
-	path: string
-): Pick<OrderLine, 'shelf'> {
-	if (!shelfLifeDays) return {};
-	const { lots, startAt } = draft.inputs;
-	const lot = lots?.find(({ materialId }) => materialId === id);
-	const madeAt = lot?.madeAt ?? startAt;
-	const { leftS, state } = shelfLife({
-		madeAt,
-		shelfLifeS: shelfLifeDays * DAY_S,
-		usedAt: finishAt
-	});
-	traced(draft, `${path}.shelf.leftS`, {
-		label: `${name}: shelf life left when the job ends`,
-		value: leftS,
-		unit: 's',
-		law: shelfLifeLaw,
-		inputs: [
-			lot
-				? entered('made', 'lot made', madeAt, 'text')
-				: assumed(
-						'made',
-						'lot taken as made on the day the job begins (common practice, no source)',
-						madeAt,
-						'text'
-					),
-			fromSheet('shelf life', 'unopened', shelfLifeDays * DAY_S, 's'),
-			computed('use', 'job ends, days after it begins', daysBetween(startAt, finishAt), 'count')
-		]
-	});
-	if (state === 'over') {
-		const text = lot
-			? `${name}: this lot is past its ${shelfLifeDays} days before the job ends. Take a fresh lot.`
-			: `${name} keeps ${shelfLifeDays} days, less than the job takes: buy it when it is needed.`;
-		warn(draft, lot ? 'refuse' : 'warn', 'shelf-life', 'order', text);
-	} else if (state === 'ending' && lot) {
-		const text = `${name}: this lot has ${Math.floor(leftS / DAY_S)} days left when the job ends; mix a test cup first.`;
-		warn(draft, 'warn', 'shelf-life', 'order', text);
-	}
-	return { shelf: { leftS, state, isAssumedFresh: !lot } };
-}
-
-const daysBetween = (fromAt: string, toAt: string): number =>
-	(Date.parse(toAt) - Date.parse(fromAt)) / 1000 / DAY_S;

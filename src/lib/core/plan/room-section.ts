@@ -2,6 +2,7 @@ import {
 	lowestSurfaceC,
 	dewPointC,
 	dewPointLaw,
+	SURFACE_MARGIN_K,
 	surfaceMargin,
 	surfaceMarginLaw
 } from '../laws/dew-point';
@@ -16,7 +17,17 @@ import { absoluteHumidityGPerM3, absoluteHumidityLaw, moistureWarning } from '..
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { computed, entered, enteredOr, fromSheet, traced, warn, type Draft } from './trace';
+import { measuredAir, measuredSurface, ofAir } from './measured-air';
+import {
+	computed,
+	entered,
+	enteredOr,
+	fromSheet,
+	inherited,
+	traced,
+	warn,
+	type Draft
+} from './trace';
 import { withinLaw } from './within-law';
 
 type RoomSection = NonNullable<Plan['room']>;
@@ -25,35 +36,26 @@ type RoomSection = NonNullable<Plan['room']>;
 export function roomSection(draft: Draft, used: readonly Sheet[]): RoomSection {
 	const { temperatureC, humidityPct, inputs } = draft;
 	const air = { temperatureC, humidityPct };
-	const airInputs = [
-		entered('t', 'room temperature', temperatureC, 'C'),
-		entered('RH', 'relative humidity', humidityPct, '%')
-	];
+	const airInputs = measuredAir(draft);
 	const dewC = traced(draft, 'room.dewPointC', {
 		label: 'Dew point',
 		value: dewPointC(air),
 		unit: 'C',
 		law: dewPointLaw,
-		inputs: airInputs
+		inputs: airInputs,
+		...inherited(draft, airInputs, ofAir(dewPointC))
 	});
 	const surfaceC = inputs.surfaceTemperatureC ?? temperatureC;
 	const margin = surfaceMargin(air, surfaceC);
 	const dew = computed('T_d', 'dew point', dewC, 'C', 'room.dewPointC');
+	const marginInputs = [measuredSurface(draft), dew];
 	traced(draft, 'room.surfaceMarginK', {
 		label: 'Pattern above the dew point',
 		value: margin.marginK,
 		unit: 'K',
 		law: surfaceMarginLaw,
-		inputs: [
-			enteredOr(
-				inputs.surfaceTemperatureC,
-				temperatureC,
-				'T_surface',
-				'coldest place of the pattern, as the room unless measured',
-				'C'
-			),
-			dew
-		],
+		inputs: marginInputs,
+		...inherited(draft, marginInputs, (surface = 0, dewPoint = 0) => surface - dewPoint),
 		note: 'Measure the coldest place: a pattern from a cold store stays cold for hours.'
 	});
 	traced(draft, 'room.lowestSurfaceC', {
@@ -61,8 +63,10 @@ export function roomSection(draft: Draft, used: readonly Sheet[]): RoomSection {
 		value: lowestSurfaceC(air),
 		unit: 'C',
 		law: surfaceMarginLaw,
-		inputs: [dew]
+		inputs: [dew],
+		...inherited(draft, [dew], (dewPoint = 0) => dewPoint + SURFACE_MARGIN_K)
 	});
+	const losing = [...airInputs, airSpeedInput(draft)];
 	const isMoistureSensitive = used.some(({ family }) => family === 'urethane');
 	if (!margin.isEnough) warnOfDew(draft, surfaceC, dewC, isMoistureSensitive);
 	return {
@@ -76,7 +80,8 @@ export function roomSection(draft: Draft, used: readonly Sheet[]): RoomSection {
 			value: absoluteHumidityGPerM3(air),
 			unit: 'g/m3',
 			law: absoluteHumidityLaw,
-			inputs: airInputs
+			inputs: airInputs,
+			...inherited(draft, airInputs, ofAir(absoluteHumidityGPerM3))
 		}),
 		moisture: moistureWarning(air),
 		isMoistureSensitive,
@@ -85,7 +90,10 @@ export function roomSection(draft: Draft, used: readonly Sheet[]): RoomSection {
 			value: waterEvaporationGPerM2H(air, airSpeed(draft)),
 			unit: 'g/(m2·h)',
 			law: waterEvaporationLaw,
-			inputs: [...airInputs, airSpeedInput(draft)]
+			inputs: losing,
+			...inherited(draft, losing, (t = 0, rh = 0, v = 0) =>
+				waterEvaporationGPerM2H({ temperatureC: t, humidityPct: rh }, v)
+			)
 		}),
 		filmDrying: filmDryingBand(draft)
 	};
