@@ -2,7 +2,7 @@ import type { z } from 'zod';
 
 type Issue = z.core.$ZodIssue;
 
-/** Longest text that is quoted back whole. */
+/** Longest text that is quoted back whole; choice of the screen. */
 const MOST_QUOTED = 40;
 
 /**
