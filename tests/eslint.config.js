@@ -8,7 +8,7 @@ const why = {
 	core: 'The core is pure: it sees no screen, no clock, no chance and no store.',
 	screen: 'Components take data and callbacks, and nothing else.',
 	inward:
-		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then mesh, then plan, then process, then bench.'
+		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then mesh, then plan, then process, then training, then bench.'
 };
 
 const CORE_FORBIDDEN = [
@@ -32,6 +32,7 @@ const CORE_ORDER = [
 	['mesh'],
 	['plan'],
 	['process'],
+	['training'],
 	['bench']
 ];
 

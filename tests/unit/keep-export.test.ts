@@ -18,6 +18,7 @@ import { listPeople } from '../../src/lib/server/people.repository';
 import { checkPin } from '../../src/lib/server/pin';
 import { listSheets } from '../../src/lib/server/sheets.repository';
 import { getShop } from '../../src/lib/server/shop.repository';
+import { answersOf, recordsByPerson } from '../../src/lib/server/training/training.repository';
 import { fillShop } from '../fixtures/filled-shop';
 import { AT, tempFolder } from '../fixtures/server-store';
 import { tamper, testStore } from '../fixtures/test-store';
@@ -40,6 +41,8 @@ async function all(db: Db) {
 		meshes,
 		shop: await getShop(db),
 		people: await listPeople(db),
+		training: await answersOf(db, { personId: (await listPeople(db))[1]?.id ?? '' }),
+		records: await recordsByPerson(db),
 		sheets: await listSheets(db, { withRetired: true })
 	};
 }

@@ -20,6 +20,7 @@ test('a second look at the bench folds nothing, and offers the last entry to who
 			zone: 'UTC',
 			system: 'SI',
 			texts: textsOfBench,
+			training: null,
 			actId: 'none'
 		});
 	look(CREW.worker);

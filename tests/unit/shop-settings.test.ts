@@ -31,6 +31,7 @@ describe('the shop’s settings', () => {
 		airSpeedMPerS: 0.3,
 		ventilationNote: 'Wall fan, measured at the grille in May',
 		moldLifePours: 80,
+		asksTraining: true,
 		benchTimes: { 'poured layer': { fixedS: 21_600, perM2S: 25_200, daysCount: 5 } }
 	};
 

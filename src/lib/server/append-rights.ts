@@ -2,6 +2,7 @@ import type { ProcessEvent } from '$lib/core/process/events';
 import { contextOf, type JobState } from '$lib/core/process/job';
 import { TROUBLES } from '$lib/core/process/troubles';
 import type { Db } from './database';
+import { untrainedWords } from './training/asked-training';
 import { getPerson, maySign, type Person } from './people.repository';
 
 /** Whether this person may give up a mold that `worker` has in hand. Taking over is open to all, so an apprentice's hands are not enough. */
@@ -16,6 +17,8 @@ export async function unfitPerson(
 	state: JobState
 ): Promise<string | null> {
 	const { trouble, worker } = contextOf(state);
+	const untrained = await untrainedWords(db, event, contextOf(state));
+	if (untrained) return untrained;
 	const person = await getPerson(db, event.by);
 	if (event.type === 'trouble.mended' && trouble && TROUBLES[trouble.id].needsAnother) {
 		if (person && maySign(person)) return null;

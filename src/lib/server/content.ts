@@ -9,7 +9,7 @@ const files = import.meta.glob<string>('/content/**/*.md', {
 
 /** Everything people read, parsed once when the server starts, so bad content never serves a page. */
 const library = readLibrary(files);
-export const { steps, briefings, troubles, lessons, caution, glossary } = library;
+export const { steps, briefings, troubles, lessons, pools, caution, glossary } = library;
 
 /** What a bench shows of them. */
 export const textsOfBench = benchTexts(library);

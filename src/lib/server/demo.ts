@@ -10,6 +10,7 @@ import { savePattern } from './patterns.repository';
 import { addPerson } from './people.repository';
 import { saveSheet } from './sheets.repository';
 import { getShop, saveShop } from './shop.repository';
+import { trainDemo } from './training/demo-training';
 
 /** Names, roles and PINs of the invented people, for the sign-in page of the demo shop, and only there. */
 export function demoPins(): Array<Pick<DemoPerson, 'name' | 'role' | 'pin'>> {
@@ -26,6 +27,7 @@ export async function seedDemo(db: Db, at: string): Promise<void> {
 		await saveShop(trx, demo.shop, at);
 		// Hashing PINs keeps other threads busy for a second; the molds are rehearsed meanwhile.
 		const [personIds, molds] = await Promise.all([hirePeople(trx, at), rehearseAll(at)]);
+		await trainDemo(trx, { personIds, at });
 		for (const sheet of demo.sheets) await saveSheet(trx, sheet);
 		for (const { id, pattern } of demo.patterns) await savePattern(trx, { id, pattern, at });
 		for (const mold of molds) await writeJob(trx, doneBy(mold, personIds));

@@ -1,5 +1,14 @@
 /** Open to anybody, before a shop is set up and before signing in. */
-const OPEN = ['/start', '/setup', '/sign-in', '/read', '/gallery', '/healthz', '/readyz'];
+const OPEN = [
+	'/start',
+	'/setup',
+	'/sign-in',
+	'/read',
+	'/refresh',
+	'/gallery',
+	'/healthz',
+	'/readyz'
+];
 /** Open to whoever still has the PIN that somebody else gave them. */
 const OPEN_WITH_GIVEN_PIN = ['/new-pin', '/sign-out'];
 const OPEN_API = ['/api/openapi.json', '/api/schema', '/api/session'];

@@ -61,5 +61,25 @@ export interface Database {
 	/** Parts of mesh files, also of files that are still being sent. */
 	mesh_part: { upload: string; part: number; bytes: Uint8Array; added_at: string };
 	mesh_file: { hash: string; upload: string; format: string; size: number; added_at: string };
+	/** One answer of a round of the refresher. */
+	training_answer: {
+		round: string;
+		question: string;
+		person_id: string;
+		kind: string;
+		is_right: number;
+		answered_at: string;
+		/** SHA-256 of the pool's file as it was asked from. */
+		text_hash: string;
+	};
+	/** A round that was passed. */
+	training_record: {
+		round: string;
+		person_id: string;
+		kind: string;
+		passed_at: string;
+		expires_at: string;
+		text_hash: string;
+	};
 	photo: { hash: string; type: string; bytes: Uint8Array; added_at: string };
 }

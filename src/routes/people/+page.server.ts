@@ -10,6 +10,7 @@ import {
 } from '$lib/server/people.repository';
 import { listFailedPins } from '$lib/server/pin-attempts';
 import { pinSchema } from '$lib/server/pin-hash';
+import { recordsByPerson } from '$lib/server/training/training.repository';
 import { SESSION_COOKIE } from '$lib/server/sessions';
 import { isUnlocked } from '$lib/server/unlock';
 import { weakPinWords } from '$lib/server/weak-pin';
@@ -21,6 +22,7 @@ export const load: PageServerLoad = async ({ locals, cookies }) => {
 	const actor = await standing({ locals, cookies });
 	const people = await listPeople(locals.db);
 	const isManager = mayManage(actor);
+	const records = await recordsByPerson(locals.db);
 	const names = new Map(people.map(({ id, name }) => [id, name]));
 	return {
 		at: now(),
@@ -32,6 +34,7 @@ export const load: PageServerLoad = async ({ locals, cookies }) => {
 			...person,
 			pinGivenBy: person.pinGivenBy && (names.get(person.pinGivenBy) ?? 'somebody'),
 			isMe: person.id === actor?.id,
+			training: isManager || person.id === actor?.id ? (records.get(person.id) ?? []) : null,
 			mayChange: actor !== null && !person.retired && mayChange(actor, person, people)
 		})),
 		attempts: isManager

@@ -3,6 +3,7 @@ import { ENTRY_LABELS } from '../process/entry-labels';
 import { openDeviations } from '../process/changes/deviations';
 import { benchStep } from '../process/bench-step';
 import { eventSchema } from '../process/events';
+import type { ProcessContext } from '../process/context';
 import { contextOf, type JobState } from '../process/job';
 import type { Plan } from '../plan/plan';
 import type { Act } from '../process/step';
@@ -12,6 +13,7 @@ import { jobSummary } from '../process/summary';
 import { TROUBLES } from '../process/troubles';
 import { sectionOfJob } from '../process/section-of-job';
 import { cupAtScale } from './bench-cup';
+import { handlesIsocyanate, outOfDateWords, type Expiries } from '../training/asked-training';
 import { withBriefingTitles } from './briefing-titles';
 import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
@@ -37,6 +39,8 @@ interface Looking {
 	zone: string;
 	system: UnitSystem;
 	texts: BenchTexts;
+	/** Training on isocyanates by person, when the shop asks for it in date; else null. */
+	training: Expiries | null;
 	/** One id for the act that comes next, so that a double tap is one entry. */
 	actId: string;
 }
@@ -44,7 +48,7 @@ interface Looking {
 /** Everything the bench shows of a job to one person at one instant. */
 export function benchView(
 	job: BenchJob,
-	{ viewer, names, at, zone, system, texts, actId }: Looking
+	{ viewer, names, at, zone, system, texts, training, actId }: Looking
 ) {
 	const { state } = job;
 	const c = contextOf(state);
@@ -66,7 +70,16 @@ export function benchView(
 		names,
 		status,
 		isDemo: job.plan.inputs.shop.isDemo,
-		step: { ...step, acts: step.acts.map((act) => inWords(act, names, texts.briefings)) },
+		step: {
+			...step,
+			acts: step.acts.map((act) =>
+				inWords(
+					asked(act, c, training && outOfDateWords(training[viewer.id], at)),
+					names,
+					texts.briefings
+				)
+			)
+		},
 		/** Changes when the work moves on; what was typed belongs to one step. */
 		stepKey: [
 			statePath(state.snapshot),
@@ -113,6 +126,17 @@ export function benchView(
 }
 
 export type BenchView = ReturnType<typeof benchView>;
+
+/** The act with what keeps a person from it whose training is not in date: the words, or null when it is. */
+function asked(act: Act, c: ProcessContext, outOfDate: string | null): Act {
+	const isOthersHands = act.fields.some(({ name }) => name === 'mixedBy');
+	if (outOfDate === null || isOthersHands || !handlesIsocyanate(act.type, c)) return act;
+	return {
+		...act,
+		blocked: [act.blocked, outOfDate].filter((words) => words !== null).join('; '),
+		why: [...act.why, 'trainingInDate']
+	};
+}
 
 /** People and briefings by name, wherever an act asks for one. */
 function inWords(act: Act, names: Record<string, string>, briefings: BenchTexts['briefings']): Act {

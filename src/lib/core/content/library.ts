@@ -5,15 +5,17 @@ import {
 	cautionSchema,
 	glossarySchema,
 	lessonSchema,
+	poolSchema,
 	stepSchema,
 	troubleSchema
 } from './schemas';
-import { BRIEFING_SLUGS, STEP_SLUGS, TROUBLE_IDS } from './vocabulary';
+import { BRIEFING_SLUGS, HAZARD_IDS, STEP_SLUGS, TROUBLE_IDS, type HazardId } from './vocabulary';
 
 export type Step = z.infer<typeof stepSchema> & Document;
 export type Briefing = z.infer<typeof briefingSchema> & Document;
 export type Trouble = z.infer<typeof troubleSchema> & Document;
 export type Lesson = z.infer<typeof lessonSchema> & Document;
+export type Pool = z.infer<typeof poolSchema> & Document;
 export type Caution = z.infer<typeof cautionSchema> & Document;
 export type Glossary = z.infer<typeof glossarySchema> & Document;
 
@@ -23,6 +25,8 @@ export interface Library {
 	briefings: Map<string, Briefing>;
 	troubles: Map<string, Trouble>;
 	lessons: Map<string, Lesson>;
+	/** Questions by hazard. */
+	pools: ReadonlyMap<HazardId, Pool>;
 	caution: Caution;
 	glossary: Glossary;
 }
@@ -74,9 +78,27 @@ function readCollection<S extends z.ZodType<object>>(
 	}
 	const present = inFolder.map((path) => attempt([], () => nameOf(path).slug));
 	for (const slug of required.filter((slug) => !present.includes(slug))) {
-		problems.push(`content/${folder}/NN-${slug}.md: missing, but a job links to it`);
+		problems.push(`content/${folder}/NN-${slug}.md: missing, but it is linked to`);
 	}
 	return found;
+}
+
+/** The pools of questions, one for each hazard; a file is named after the hazard it asks about. */
+function readPools(problems: string[], files: Files): Map<HazardId, Pool> {
+	const pools = readCollection(problems, files, {
+		folder: 'questions',
+		schema: poolSchema,
+		required: HAZARD_IDS,
+		closed: true
+	});
+	for (const { slug, hazard } of pools.values()) {
+		if (slug !== hazard) {
+			problems.push(
+				`content/questions/NN-${slug}.md: hazard: "${hazard}", but the file says ${slug}`
+			);
+		}
+	}
+	return new Map([...pools.values()].map((pool) => [pool.hazard, pool]));
 }
 
 function readSingle<S extends z.ZodType<object>>(
@@ -117,10 +139,11 @@ export function readLibrary(files: Files): Library {
 		closed: true
 	});
 	const lessons = readCollection(problems, files, { folder: 'lessons', schema: lessonSchema });
+	const pools = readPools(problems, files);
 	const caution = readSingle(problems, files, 'cautions', cautionSchema);
 	const glossary = readSingle(problems, files, 'glossary', glossarySchema);
 	if (!caution || !glossary || problems.length > 0) {
 		throw new Error(`Content cannot be used:\n\n${problems.join('\n\n')}`);
 	}
-	return { steps, briefings, troubles, lessons, caution, glossary };
+	return { steps, briefings, troubles, lessons, pools, caution, glossary };
 }

@@ -97,6 +97,38 @@ export const lessonSchema = z
 		error: 'give either phase or hazard, and only one of them'
 	});
 
+const pooledQuestionSchema = z
+	.strictObject({
+		/** Names it in the answers that are kept; another question gets another id. */
+		id: z.string().regex(/^[a-z0-9-]{1,40}$/, 'lower case, digits and hyphens'),
+		ask: line,
+		right: line,
+		wrong: listOf(line).min(2).max(4),
+		because: line,
+		source
+	})
+	.refine(({ right, wrong }) => !wrong.includes(right), {
+		path: ['wrong'],
+		error: 'holds the right answer too'
+	});
+
+/** The pool that rounds of one hazard are drawn from. */
+export const poolSchema = z.strictObject({
+	title: line,
+	hazard,
+	/** Months for which a round that was passed counts. */
+	renewMonths: z.number().int().min(1).max(60),
+	renewSource: source,
+	questions: z
+		.array(pooledQuestionSchema)
+		.min(8)
+		.max(40)
+		.refine(
+			(questions) => new Set(questions.map(({ id }) => id)).size === questions.length,
+			'gives two questions the same id'
+		)
+});
+
 export const cautionSchema = z.strictObject({ title: line, summary: line, source });
 
 export const glossarySchema = z.strictObject({

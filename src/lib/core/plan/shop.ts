@@ -81,6 +81,8 @@ export const shopSchema = z.strictObject({
 			'poured layer': benchTimeSchema.optional()
 		})
 		.optional(),
+	/** Diisocyanates are mixed only by people whose training on them is in date; not asked when left out. */
+	asksTraining: z.boolean().optional(),
 	...airFields
 });
 export type Shop = z.infer<typeof shopSchema>;

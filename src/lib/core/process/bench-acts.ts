@@ -123,6 +123,7 @@ function actOf(state: JobState, type: EventType, { by, at }: Viewer): Act {
 			failing && failing.length > 0
 				? failing.map((name) => rule(name).says(c, probe)).join('; ')
 				: null,
+		why: failing ?? [],
 		fields: ACT_FIELDS[type]?.(c) ?? [],
 		fixed:
 			c.hold && ['hold.requested', 'hold.signed', 'hold.sentBack'].includes(type)

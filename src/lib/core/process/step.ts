@@ -42,6 +42,8 @@ export interface Act {
 	fromAt: string | null;
 	/** Why it can't be done, when it can't. */
 	blocked: string | null;
+	/** Names of what stands in its way; empty when nothing does. */
+	why: string[];
 	fields: ActField[];
 	/** Data that goes with the act unasked, for example which hold point. */
 	fixed: Record<string, unknown>;

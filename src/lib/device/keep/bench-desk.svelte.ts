@@ -65,7 +65,7 @@ export class BenchDesk {
 		const kept = await this.#own();
 		const folded = kept && this.#folded(kept);
 		if (!kept || !folded) return false;
-		const { zone, system, names, texts, plan } = kept;
+		const { zone, system, names, texts, training, plan } = kept;
 		this.view = benchView(
 			{ id: this.jobId, plan, ...folded },
 			{
@@ -75,6 +75,7 @@ export class BenchDesk {
 				zone,
 				system,
 				texts,
+				training: training ?? null,
 				actId: uuidV7(Date.parse(at), crypto.getRandomValues(new Uint8Array(10)))
 			}
 		);

@@ -2,6 +2,7 @@ import type { StoredEvent } from '$lib/core/log/chain';
 import type { Plan } from '$lib/core/plan/plan';
 import type { ProcessEvent } from '$lib/core/process/events';
 import type { BenchTexts } from '$lib/core/bench/bench-texts';
+import type { Expiries } from '$lib/core/training/asked-training';
 import type { UnitSystem } from '$lib/core/quantity/display';
 
 /** What a bench needs to go on with a mold while the server is out of reach. */
@@ -15,6 +16,8 @@ export interface KeptJob {
 	zone: string;
 	system: UnitSystem;
 	texts: BenchTexts;
+	/** Training on isocyanates by person, when the shop asks for it in date. */
+	training?: Expiries | null;
 	/** Version of the app these were kept by: another one may judge, and word, otherwise. */
 	version: string;
 	/** When the server last answered this person here. */

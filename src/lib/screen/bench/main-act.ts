@@ -46,14 +46,14 @@ export function mainAct(
 		: primary?.type === 'deviation.decided';
 	const mayDecide = !sign && acts.some(({ type }) => type === 'deviation.decided');
 	const readFirst =
-		given.unread > 0 && (given.isBrief || (primary?.blocked?.includes('briefings') ?? false));
+		given.unread > 0 && (given.isBrief || (primary?.why.includes('briefed') ?? false));
 	const free = primary?.blocked === null && !primary.signature ? primary : null;
 	const act =
 		given.isOthers && find('job.takenOver')
 			? (find('job.takenOver') ?? null)
 			: readFirst
 				? null
-				: (free ?? (primary?.blocked?.includes('room') ? (find('room.read') ?? null) : null));
+				: (free ?? (primary?.why.includes('roomFits') ? (find('room.read') ?? null) : null));
 	const nextCup =
 		act?.type === 'cup.applied' ? acts.filter(({ type }) => NEXT_CUP.includes(type)) : [];
 	const notYet = acts.filter(

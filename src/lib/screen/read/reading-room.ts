@@ -10,7 +10,7 @@ interface Text {
 }
 
 /** Every text of the library as the reading room lists and searches it, in reading order. */
-export function readingRoom(library: Library): Searchable[] {
+export function readingRoom(library: Omit<Library, 'pools'>): Searchable[] {
 	const { briefings, steps, troubles, lessons, caution, glossary } = library;
 	return [
 		...[...steps.values()].map((step) =>

@@ -37,6 +37,7 @@ export function optionalFacts(shop: Shop): Fact[] {
 			'moldLifePours',
 			or(shop.moldLifePours, 'count', `not given; ${DEFAULTS.moldLifePours.value} is assumed`)
 		),
+		fact('asksTraining', shop.asksTraining ? 'asked for in date' : 'not asked for'),
 		...(shop.ventilationNote ? [fact('ventilationNote', shop.ventilationNote)] : [])
 	];
 }

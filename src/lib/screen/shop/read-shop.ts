@@ -23,7 +23,8 @@ export function readShop(
 		...draft,
 		currency: draft.currency.trim().toUpperCase(),
 		days: undefined,
-		shownUnits: undefined
+		shownUnits: undefined,
+		asksTraining: undefined
 	};
 	const { value, errors: numberErrors } = readEntries(plain, SHOP_NUMBERS, system);
 	const { limitSets, benchTimes, ...read } = Object(value);
@@ -32,6 +33,7 @@ export function readShop(
 		...read,
 		...(draft.limitSets.length > 0 && { limitSets }),
 		...(benchTimes && { benchTimes: waysOf(benchTimes) }),
+		...(draft.asksTraining === 'yes' && { asksTraining: true }),
 		isDemo,
 		shifts
 	});

@@ -38,6 +38,8 @@ export const shopDraftSchema = z.object({
 	airSpeedMPerS: text,
 	ventilationNote: text,
 	moldLifePours: text,
+	/** 'yes' when it is asked for in date. */
+	asksTraining: text,
 	/** Names of fields hold no blanks, those of the ways to build do. */
 	benchTimes: z.object({ solidBlock: benchTimeDraft, pouredLayer: benchTimeDraft }).prefault({})
 });
@@ -51,6 +53,7 @@ export function draftOfShop(shop: Shop): ShopDraft {
 	return shopDraftSchema.parse({
 		...Object(fieldTexts(shop, SHOP_NUMBERS, shop.units)),
 		shownUnits: shop.units,
+		asksTraining: shop.asksTraining ? 'yes' : '',
 		days: Array.from({ length: 7 }, (_, i) =>
 			shifts
 				.filter(({ weekday }) => weekday === i + 1)

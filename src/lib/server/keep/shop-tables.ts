@@ -8,8 +8,8 @@ interface PlainTable {
 	json?: readonly string[];
 	/** Columns that leave the shop only when it moves: whoever has them can try every PIN. */
 	secret?: readonly string[];
-	/** What rows are ordered by, so that two exports of one state are the same. */
-	order: string;
+	/** Columns that rows are ordered by, so that two exports of one state are the same. */
+	order: string | readonly string[];
 }
 
 /** Tables that an export holds row by row. */
@@ -18,7 +18,9 @@ export const PLAIN_TABLES: Partial<Record<keyof Database, PlainTable>> = {
 	person: { secret: ['pin_hash', 'password_hash', 'password_set_at'], order: 'id' },
 	sheet: { json: ['body'], order: 'id' },
 	pattern: { json: ['body'], order: 'id' },
-	setting: { order: 'name' }
+	setting: { order: 'name' },
+	training_answer: { order: ['round', 'question'] },
+	training_record: { order: 'round' }
 };
 
 /** Tables that an export holds in another form: jobs and events as records, photos and meshes as files. */
@@ -41,7 +43,11 @@ export const LEFT_BEHIND: ReadonlyArray<keyof Database> = [
 /** Rows of one plain table as they are exported. */
 export async function plainRows(db: Db, table: string, withSecrets: boolean): Promise<Row[]> {
 	const { json = [], secret = [], order } = plainTable(table);
-	const rows = await anyTable(db).selectFrom(table).selectAll().orderBy(order).execute();
+	const rows = await anyTable(db)
+		.selectFrom(table)
+		.selectAll()
+		.$call((query) => [order].flat().reduce((q, column) => q.orderBy(column), query))
+		.execute();
 	return rows.map((row) =>
 		Object.fromEntries(
 			Object.entries(row)

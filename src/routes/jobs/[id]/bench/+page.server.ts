@@ -5,6 +5,7 @@ import { actFromForm } from '$lib/server/bench-act';
 import { now } from '$lib/server/clock';
 import { textsOfBench } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
+import { askedTraining } from '$lib/server/training/asked-training';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, params, depends }) => {
@@ -19,6 +20,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		zone: shop.zone,
 		system: shop.units,
 		texts: textsOfBench,
+		training: await askedTraining(db, shop),
 		actId: newActId()
 	});
 };

@@ -1,6 +1,7 @@
 import { error, json } from '@sveltejs/kit';
 import { textsOfBench } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
+import { askedTraining } from '$lib/server/training/asked-training';
 import type { RequestHandler } from './$types';
 
 /** What a bench keeps of a mold, to go on when the line to the server drops. */
@@ -16,6 +17,7 @@ export const GET: RequestHandler = async ({ locals, params }) => {
 		names: await namesById(db),
 		zone: shop.zone,
 		system: shop.units,
-		texts: textsOfBench
+		texts: textsOfBench,
+		training: await askedTraining(db, shop)
 	});
 };

@@ -1,0 +1,44 @@
+import type { Plan } from '../plan/plan';
+import { batchAtWork, type ProcessContext } from '../process/context';
+import type { EventType, ProcessEvent } from '../process/events';
+import { isInDate } from './training';
+
+/** Until when each person's training on isocyanates holds, by person; whoever never passed is not in it. */
+export type Expiries = Readonly<Record<string, string>>;
+
+type Materials = Plan['inputs']['materials'];
+
+const hasIsocyanate = (sheet: Materials[keyof Materials] | undefined): boolean =>
+	sheet?.hazards.includes('isocyanate') ?? false;
+
+/** Whether an act of this type begins work with diisocyanates, as things stand. */
+export function handlesIsocyanate(type: EventType, c: ProcessContext): boolean {
+	const { materials } = c.plan.inputs;
+	switch (type) {
+		case 'brief.finished':
+			return Object.values(materials).some(hasIsocyanate);
+		case 'cup.weighed':
+		case 'cup.mixed': {
+			const id = batchAtWork(c)?.materialId;
+			return hasIsocyanate(Object.values(materials).find((sheet) => sheet?.id === id));
+		}
+		case 'part.poured':
+			return hasIsocyanate(materials.casting);
+		default:
+			return false;
+	}
+}
+
+/** Who handles the material in this act: whoever mixes while another lays, or else the doer. */
+export function handlerOf(event: Pick<ProcessEvent, 'type' | 'by'> & { mixedBy?: string }): string {
+	return event.type === 'cup.mixed' ? (event.mixedBy ?? event.by) : event.by;
+}
+
+/** Why a person whose training is not in date does not handle diisocyanates, and what to do; null when it is. */
+export function outOfDateWords(expiresAt: string | undefined, at: string): string | null {
+	if (isInDate(expiresAt, at)) return null;
+	const state = expiresAt
+		? `the training on isocyanates ran out on ${expiresAt.slice(0, 10)}`
+		: 'there is no training on isocyanates on record';
+	return `${state}: answer the six questions under Reading room, Refresher, Isocyanates, or let somebody do this whose training is in date`;
+}

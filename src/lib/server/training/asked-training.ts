@@ -1,0 +1,35 @@
+import type { Shop } from '$lib/core/plan/shop';
+import type { ProcessContext } from '$lib/core/process/context';
+import type { ProcessEvent } from '$lib/core/process/events';
+import {
+	handlerOf,
+	handlesIsocyanate,
+	outOfDateWords,
+	type Expiries
+} from '$lib/core/training/asked-training';
+import type { Db } from '../database';
+import { getShop } from '../shop.repository';
+import { expiriesOf } from './training.repository';
+
+/** Until when each person's training on isocyanates holds; null where the shop does not ask for it. */
+export async function askedTraining(db: Db, shop: Shop): Promise<Expiries | null> {
+	return shop.asksTraining ? expiriesOf(db, 'isocyanate') : null;
+}
+
+/**
+ * Why an act is refused that handles diisocyanates by somebody whose training was not in date when it was
+ * done; null when it was, or when the shop does not ask.
+ */
+export async function untrainedWords(
+	db: Db,
+	event: ProcessEvent,
+	context: ProcessContext
+): Promise<string | null> {
+	if (!handlesIsocyanate(event.type, context)) return null;
+	const shop = await getShop(db);
+	if (!shop?.asksTraining) return null;
+	const handler = handlerOf(event);
+	const expiries = await expiriesOf(db, 'isocyanate', handler);
+	const words = outOfDateWords(expiries[handler], event.at);
+	return words && handler !== event.by ? `Of whoever mixes, ${words}` : words;
+}

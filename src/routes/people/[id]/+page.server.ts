@@ -1,0 +1,42 @@
+import { error } from '@sveltejs/kit';
+import { HAZARDS } from '$lib/core/content/vocabulary';
+import { dueQuestions } from '$lib/core/training/spacing';
+import { mayManage } from '$lib/screen/people/people-rights';
+import { now } from '$lib/server/clock';
+import { pools } from '$lib/server/content';
+import { getPerson } from '$lib/server/people.repository';
+import { answersOf, recordsOf } from '$lib/server/training/training.repository';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = async ({ locals: { db, person: viewer }, params }) => {
+	if (!viewer) error(401, 'Sign in first.');
+	const isMe = viewer.id === params.id;
+	if (!isMe && !mayManage(viewer)) {
+		error(403, 'What somebody has learned is seen by themselves and by those who sign.');
+	}
+	const found = await getPerson(db, params.id);
+	if (!found) error(404, 'There is nobody with this address here.');
+	const at = now();
+	const answers = await answersOf(db, { personId: found.id });
+	const records = await recordsOf(db, found.id);
+	const { id, name, role, retired } = found;
+	return {
+		at,
+		isMe,
+		member: { id, name, role, retired },
+		answered: answers.length,
+		kinds: [...pools.values()].map(({ hazard, title, questions, renewMonths }) => ({
+			kind: hazard,
+			title,
+			sign: HAZARDS[hazard].sign,
+			questions: questions.length,
+			renewMonths,
+			passedAt: records.find(({ kind }) => kind === hazard)?.passedAt ?? null,
+			expiresAt: records.find(({ kind }) => kind === hazard)?.expiresAt ?? null,
+			due: dueQuestions(
+				answers.filter(({ kind }) => kind === hazard),
+				at
+			).length
+		}))
+	};
+};
