@@ -53,6 +53,7 @@ test('a mold with detail coats, watched on a second device, through what goes wr
 	await openDemoShop(app);
 	const complaints = complaintsOf(page);
 	const maker = new Crew(page, app, CREW.maker);
+	maker.hand = 'finger';
 	await maker.open('/jobs/new?pattern=demo-relief-panel');
 	await page
 		.getByLabel('Glove, build coats', { exact: true })
@@ -135,10 +136,12 @@ test('a mold with detail coats, watched on a second device, through what goes wr
 		await expect(maker.title).toHaveText(/^Build coat 2$/, { timeout: SOON_MS });
 	});
 
+	maker.hand = 'keys';
 	for (const hold of ['glove accepted', 'ready to open', 'mold accepted']) {
 		await maker.workUntil(new RegExp(`^Hold point: ${hold}`));
 		await maker.act();
 		await sign();
+		await watched.goto('about:blank');
 		await expect(maker.title).not.toHaveText(/^Hold point/, { timeout: SOON_MS });
 	}
 	await maker.workUntil(/^Handed over$/);
