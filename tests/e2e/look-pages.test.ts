@@ -25,6 +25,8 @@ const PAGES = [
 	'/read/steps/tack-test',
 	'/read/briefings/isocyanates',
 	'/read/troubles/bubbles',
+	'/refresh',
+	'/refresh/isocyanate',
 	'/people',
 	'/shop',
 	'/gallery',
@@ -42,6 +44,14 @@ for (const path of PAGES) {
 		expect(complaints).toEqual([]);
 	});
 }
+
+test('what a person has learned can be read by everybody', async ({ context, page, filled }) => {
+	await context.addCookies(filled);
+	await page.goto('/people');
+	await page.getByRole('link', { name: CREW.supervisor.name, exact: true }).click();
+	await expect(page.getByRole('heading', { level: 1 })).toContainText(CREW.supervisor.name);
+	await expectSound(page, '/people/[id]');
+});
 
 test('a page that is not there says so, readably', async ({ context, page, filled }) => {
 	await context.addCookies(filled);
