@@ -28,8 +28,8 @@ declare global {
 		interface PageData {
 			person?: SignedIn | null;
 			shop?: Shop | null;
-			/** "bench" leaves out the shop's frame, for one step at a time. */
-			chrome?: 'bench';
+			/** "bench" leaves out the shop's frame, for one step at a time; "wall" every control, for a screen that hangs. */
+			chrome?: 'bench' | 'wall';
 		}
 		interface Error {
 			message: string;

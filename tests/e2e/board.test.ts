@@ -55,3 +55,33 @@ test('the long board is sound on every screen', async ({ context, page, filled }
 	await page.goto('/board');
 	await expectSound(page, 'board of 200 molds');
 });
+
+test('the days ahead and the wall of 200 molds are sound, and the wall’s keys turn its pages', async ({
+	context,
+	page,
+	filled
+}) => {
+	test.setTimeout(240_000);
+	await context.addCookies(filled);
+	const complaints = complaintsOf(page);
+	await page.goto('/board');
+	await page.getByRole('link', { name: 'Days ahead' }).click();
+	await expect(page.getByRole('heading', { level: 1, name: 'Days ahead' })).toBeVisible();
+	await expectSound(page, 'days of 200 molds');
+
+	await page.emulateMedia({ reducedMotion: 'reduce' });
+	await page.setViewportSize({ width: 1920, height: 1080 });
+	await page.goto('/board/wall');
+	const rows = page.getByRole('listitem');
+	await expect(rows).toHaveCount(5);
+	const before = await rows.last().textContent();
+	const pages = page.getByRole('img', { name: /^Page \d+ of \d+$/ });
+	await expect(pages).toHaveAccessibleName(/^Page 1 of/);
+	await page.keyboard.press('ArrowRight');
+	await expect(pages).toHaveAccessibleName(/^Page 2 of/);
+	await expect(rows.last()).not.toHaveText(before ?? '');
+	const tall = await page.evaluate(() => document.documentElement.scrollHeight);
+	expect(tall, 'all of it is in sight').toBeLessThanOrEqual(1080);
+	await expectSound(page, 'the wall');
+	expect(complaints).toEqual([]);
+});

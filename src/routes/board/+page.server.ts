@@ -1,17 +1,12 @@
 import { filterBoard, isEnded } from '$lib/screen/board/arrange-board';
-import { unnamedLine, withSection, withWorker, type BoardLine } from '$lib/screen/board/board-line';
+import { unnamedLine, withWorker } from '$lib/screen/board/board-line';
 import { boardQuery } from '$lib/screen/board/board-query';
 import { now } from '$lib/server/clock';
 import { namesById } from '$lib/server/job-or-error';
 import { projectJobs } from '$lib/server/job-projection';
-import { findJob } from '$lib/server/jobs.repository';
-import { isDamaged } from '$lib/server/job-file';
-import type { Db } from '$lib/server/database';
 import { maySign } from '$lib/server/people.repository';
+import { drawnLines } from './drawn-lines.server';
 import type { PageServerLoad } from './$types';
-
-/** Up to here every mold is drawn; a longer board keeps to a mark. */
-const DRAWN_AT_MOST = 24;
 
 export const load: PageServerLoad = async ({ locals, url, depends }) => {
 	depends('board:lines');
@@ -40,14 +35,6 @@ export const load: PageServerLoad = async ({ locals, url, depends }) => {
 			supervisor: running.filter(({ ask }) => ask !== null).length,
 			ended: all.length - running.length
 		},
-		lines:
-			lines.length > DRAWN_AT_MOST
-				? lines
-				: await Promise.all(lines.map((line) => drawn(locals.db, line)))
+		lines: await drawnLines(locals.db, lines)
 	};
 };
-
-async function drawn(db: Db, line: BoardLine): Promise<BoardLine> {
-	const job = await findJob(db, line.id);
-	return withSection(line, job && !isDamaged(job) ? job.state : null);
-}
