@@ -106,7 +106,7 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 	page,
 	filled
 }) => {
-	test.setTimeout(600_000);
+	test.setTimeout(240_000);
 	await context.addCookies(filled);
 	const complaints = complaintsOf(page);
 	await context.addInitScript(() => {
@@ -117,13 +117,39 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 		} as typeof given;
 	});
 	await page.goto('/patterns/new/mesh');
-	await page.getByLabel('Drop a mesh file here, or pick one').setInputFiles({
+	const picked = page.waitForEvent('filechooser');
+	await page.getByLabel('Drop a mesh file here, or pick one').press('Enter');
+	await (
+		await picked
+	).setFiles({
 		name: 'slot.stl',
 		mimeType: 'model/stl',
 		buffer: Buffer.from(binaryStl(slotted(1.4, 8, 40)))
 	});
 	// The side is larger than the underside; here the slot has to be on top.
-	await page.getByRole('radio', { name: /^the file’s underside/ }).press('Space');
+	const underside = page.getByRole('radio', { name: /^the file’s underside/ });
+	await underside.press('Space');
+	await test.step('scaled and turned by keys', async () => {
+		await page.getByLabel('Unit of the file').focus();
+		const typeInto = async (label: string, value: string) => {
+			await page.keyboard.press('Tab');
+			await expect(page.getByLabel(label, { exact: true })).toBeFocused();
+			await page.keyboard.press('ControlOrMeta+A');
+			await page.keyboard.type(value);
+		};
+		const high = (mm: number) =>
+			page.getByRole('img', { name: new RegExp(`^Section .* pattern ${mm} mm high here`) });
+		await typeInto('Scale', '150');
+		await typeInto('Turn on the board', '0');
+		// Its length was laid from left to right; now the cut crosses the slot instead of running in it.
+		await expect(high(30)).toBeVisible();
+		await page.keyboard.press('Shift+Tab');
+		await page.keyboard.type('100');
+		await typeInto('Turn on the board', '90');
+		await expect(high(12)).toBeVisible();
+		await page.keyboard.press('Tab');
+		await expect(underside).toBeFocused();
+	});
 	const places = page.getByRole('region', { name: /^What a first coat that reaches/ });
 	await expect(places).toContainText('groove', { timeout: 120_000 });
 	await expect(page.getByText(/^This device draws nothing in space/)).toBeVisible();
@@ -154,7 +180,7 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 		// A ball of 1.2 mm dips 0.23 mm into 1.4 mm: 7.77 mm stay under its middle, 8 mm at the walls.
 		await expect(part).toContainText(/would trap air at 1 \(groove, 1\.4 mm wide, (7\.[89]|8) mm/);
 		await expect(part.getByRole('row', { name: /^1 groove/ })).toContainText('1.4 mm');
-		await expectSound(page, '/jobs/new with a mesh');
+		await expectSound(page, '/jobs/new with a mesh', '#part-bridging');
 		await page.getByRole('button', { name: 'Accept this plan' }).click();
 		await page.waitForURL(/\/jobs\/[0-9a-f-]{36}$/);
 	});
@@ -164,12 +190,12 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 		await expect(page.getByRole('heading', { name: /Places that trap air/ })).toBeVisible();
 		await expect(page.locator('#part-bridging')).toContainText('groove, 1.4 mm wide');
 		await page.getByRole('button', { name: 'Look at section and model with these coats' }).click();
-		const cut = page.getByRole('img', { name: /^Section .* pattern 20 mm high here/ });
+		const cut = page.getByRole('img', { name: /^Section .* pattern 12 mm high here/ });
 		await expect(cut).toBeVisible({ timeout: 60_000 });
 		await page.getByRole('slider', { name: 'Plane' }).press('Home');
-		await expect(page.getByText('20 mm front of the middle', { exact: true })).toBeVisible();
+		await expect(page.getByText('6 mm front of the middle', { exact: true })).toBeVisible();
 		await expect(page.getByRole('progressbar')).toHaveCount(0, { timeout: 120_000 });
-		await expectSound(page, 'an accepted plan of a mesh pattern');
+		await expectSound(page, 'an accepted plan of a mesh pattern', '#part-bridging');
 	});
 	await test.step('the bench tells it before the first cup', async () => {
 		await page.goto(`${job}/bench`);
@@ -177,8 +203,7 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 		await expect(told).toContainText(/1: groove, 1\.4 mm wide, (7\.[89]|8) mm deep/);
 		await expectSound(page, 'a bench with places of a mesh');
 	});
-	// That there is no WebGL is said on the console by the library that draws; nothing else may be.
-	expect(complaints.filter((said) => !said.includes('Error creating WebGL context'))).toEqual([]);
+	expect(complaints).toEqual([]);
 });
 
 test('a fault of a mesh is named, shown on the model and the section, and what holds is said', async ({
@@ -212,9 +237,12 @@ test('a file is dropped onto the page as well as picked', async ({ context, page
 		transfer.items.add(new File([new Uint8Array(list)], 'dropped.stl'));
 		return transfer;
 	}, bytes);
-	await page
-		.getByRole('group', { name: 'Mesh file' })
-		.dispatchEvent('drop', { dataTransfer: data });
-	await expect(page.getByText('dropped.stl')).toBeVisible();
+	// A page that is not awake yet lets the drop pass; so does a person see it, and drops again.
+	await expect(async () => {
+		await page
+			.getByRole('group', { name: 'Mesh file' })
+			.dispatchEvent('drop', { dataTransfer: data });
+		await expect(page.getByText('dropped.stl')).toBeVisible({ timeout: 2000 });
+	}).toPass();
 	await expect(page.getByText('The mesh is closed and without faults.')).toBeVisible();
 });

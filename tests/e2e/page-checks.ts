@@ -5,9 +5,14 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const HEIGHT = 900;
 
 /** Violations of WCAG 2.2 AA that a machine can see, one line for each rule and place. */
-async function violations(page: Page, rules: 'all' | 'colors'): Promise<string[]> {
+async function violations(
+	page: Page,
+	rules: 'all' | 'colors',
+	within: string | null
+): Promise<string[]> {
 	// One frame only, so the mode that needs no second window is enough.
 	const axe = new AxeBuilder({ page }).setLegacyMode();
+	if (within) axe.include(within);
 	const { violations: found } = await (
 		rules === 'all' ? axe.withTags(TAGS) : axe.withRules(['color-contrast'])
 	).analyze();
@@ -38,8 +43,16 @@ const LOOKS = [
 	{ width: 390, colorScheme: 'light', rules: 'colors' }
 ] as const;
 
-/** Looks at the page in view on a desk and on a phone, in light and dark. Nothing may stick out. */
-export async function expectSound(page: Page, name: string): Promise<void> {
+/**
+ * Looks at the page in view on a desk and on a phone, in light and dark. Nothing may stick out.
+ *
+ * @param within - selector of the part to look at, where another test looks at the rest
+ */
+export async function expectSound(
+	page: Page,
+	name: string,
+	within: string | null = null
+): Promise<void> {
 	await expect(page.locator('main')).toBeVisible();
 	for (const { width, colorScheme, rules } of LOOKS) {
 		await page.emulateMedia({ colorScheme });
@@ -47,7 +60,7 @@ export async function expectSound(page: Page, name: string): Promise<void> {
 		// As tall as the page: the bar at the foot of the bench covers what is scrolled under it.
 		const height = await page.evaluate(() => document.documentElement.scrollHeight);
 		await page.setViewportSize({ width, height: Math.max(HEIGHT, height) });
-		const found = await violations(page, rules);
+		const found = await violations(page, rules, within);
 		expect.soft(found, `${name}, ${width} px, ${colorScheme}`).toEqual([]);
 		expect.soft(await overflow(page), `${name} at ${width} px`).toEqual([]);
 	}

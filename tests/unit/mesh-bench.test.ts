@@ -23,7 +23,7 @@ const bridging = {
 	lookedReachMm: 1.2,
 	detailReachMm: 0.5,
 	areaCm2: 10,
-	places: [place(1, 'groove'), place(2, 'inner corner'), place(3, 'pit')],
+	places: [place(1, 'groove'), place(2, 'inner corner'), place(3, 'pit'), place(4, 'foot')],
 	unlistedPlaces: 0,
 	brushTwice: [3]
 };
@@ -46,6 +46,16 @@ test('places that keep air are told from the briefing to the first build coat, a
 	).not.toBeNull();
 	expect(stepAt(plan, (c) => c.coatIndex === firstBuild + 1).places).toBeNull();
 	expect(stepAt(plan, 'trim').places).toBeNull();
+});
+
+test('the foot is told while it can still be filled, not as a place to brush into', () => {
+	const plan = { ...handPlan(), bridging };
+	const feet = (until: Parameters<typeof stepAt>[1]) =>
+		stepAt(plan, until).places?.foot.map(({ number }) => number) ?? [];
+	expect(feet(() => true)).toEqual([4]);
+	expect(feet('pattern')).toEqual([4]);
+	expect(feet('release')).toEqual([]);
+	expect(feet((c) => c.phase === 'build')).toEqual([]);
 });
 
 test('of many places the deepest are told and each to brush twice; the rest is counted, not dropped', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { coarserMesh } from '../../src/lib/core/mesh/coarser';
+import { coarserMesh, keepsVolume, simplifiedCopy } from '../../src/lib/core/mesh/coarser';
 import { layerVolumes } from '../../src/lib/core/mesh/coat-volumes';
 import { heightBlock } from '../../src/lib/core/mesh/demo/height-block';
 import { healthOf } from '../../src/lib/core/mesh/health';
@@ -37,6 +37,21 @@ describe('a mesh made coarser', () => {
 		// A chord as long as a cell's side sags by side² / 8 r; so much of a shell is 3 sag / r of the ball.
 		const sag = (movedMm / Math.sqrt(3)) ** 2 / (8 * 20);
 		expect(Math.abs(is / was - 1)).toBeLessThan((3 * sag) / 20);
+	});
+
+	test('tells by its volume that a thin sheet fell together, and that a block did not', () => {
+		const copyOf = (heightMm: number) => {
+			const whole = heightBlock({
+				lengthMm: 300,
+				widthMm: 200,
+				cells: [60, 60],
+				heightMm: (x) => heightMm * (1 + 0.2 * Math.sin(x / 7))
+			});
+			return simplifiedCopy(whole, coarserMesh(whole, 3000));
+		};
+		expect(keepsVolume(copyOf(2))).toBe(false);
+		expect(keepsVolume(copyOf(80))).toBe(true);
+		expect(keepsVolume(null)).toBe(true);
 	});
 
 	test('has the coats of the fine one within 0.5 %', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { firstLook } from '../../src/lib/core/mesh/first-look';
-import { simplifiedWords } from '../../src/lib/screen/mesh/simplified-words';
+import { lostVolumeWords, simplifiedWords } from '../../src/lib/screen/mesh/simplified-words';
 import { box, mapped } from '../fixtures/mesh-solids';
 
 test('the first look at a box is its rectangle, where it stands in the file', () => {
@@ -13,6 +13,13 @@ test('the first look at a box is its rectangle, where it stands in the file', ()
 	expect([Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)]).toEqual([
 		5, 35, 2, 12
 	]);
+});
+
+test('a copy that lost too much is told with how far it is off, and what would help', () => {
+	const words = lostVolumeWords({ triangles: 480_000, movedMm: 1.17, volumeOffFraction: -0.0312 });
+	expect(words).toContain('off by 3.1 %, more than 0.5 %');
+	expect(words).toContain('thinner than about 1.2 mm');
+	expect(words).toContain('Reduce the mesh to 500,000 triangles or fewer');
 });
 
 test('a simplified copy is told by its triangles, how far they moved and the volume', () => {

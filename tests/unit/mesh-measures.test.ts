@@ -5,7 +5,7 @@ import { convexHull } from '../../src/lib/core/mesh/convex-hull';
 import { exposedOf } from '../../src/lib/core/mesh/exposed';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
 import type { Mesh } from '../../src/lib/core/mesh/mesh';
-import { placedMesh } from '../../src/lib/core/mesh/place';
+import { lyingSides, placedMesh } from '../../src/lib/core/mesh/place';
 import { restsOf } from '../../src/lib/core/mesh/rests';
 import { binaryStlMeasures } from '../../src/lib/core/mesh/stl-measures';
 import { guessUnit } from '../../src/lib/core/mesh/unit-guess';
@@ -175,6 +175,22 @@ describe('placing', () => {
 		expect(bounds.max[2]).toBeCloseTo(25.4 * 1.01, 9);
 		expect(bounds.min[0]).toBeCloseTo(-bounds.max[0], 9);
 		expect(signedVolume).toBeCloseTo(6 * (25.4 * 1.01) ** 3, 6);
+	});
+
+	test('has sides before it is laid down that are those it has then', () => {
+		const cone = frustum(20, 5, 30, 60);
+		for (const down of [
+			[0, 0, -1],
+			[0, 1, 0],
+			[0.6, 0, 0.8]
+		] as [number, number, number][]) {
+			const { x, y, height } = lyingSides(cone, down);
+			const { max, min } = measuresOf(
+				placedMesh(cone, { unitMm: 1, scale: 1, down, turnDeg: 0 })
+			).bounds;
+			const sides = max.map((high, axis) => high - min[axis]!);
+			[x, y, height].forEach((side, axis) => expect(side).toBeCloseTo(sides[axis]!, 9));
+		}
 	});
 
 	test('refuses a scale that is none', () => {

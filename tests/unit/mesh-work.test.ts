@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { DEMO_PATTERNS } from '../../src/lib/core/mesh/demo/demo-patterns';
+import { measuresOf } from '../../src/lib/core/mesh/measures';
+import { placedMesh } from '../../src/lib/core/mesh/place';
 import { binaryStl } from '../../src/lib/core/mesh/write-stl';
 import type { MeshSaid } from '../../src/lib/device/mesh-messages';
 import { MeshWork } from '../../src/lib/device/mesh-work';
@@ -37,6 +39,13 @@ test('a file is opened, laid down, measured, cut and drawn; each finding is said
 		sides: [60, 30, 50]
 	});
 	expect(heard('opened')[0]?.opened.rests[0]).toMatchObject({ height: 30 });
+	// Whatever side it lies on, its longer one can run from left to right.
+	for (const { down, turnDeg } of heard('opened')[0]!.opened.rests) {
+		const { max, min } = measuresOf(
+			placedMesh(gate, { unitMm: 1, scale: 1, down, turnDeg })
+		).bounds;
+		expect(max[0] - min[0]).toBeGreaterThan(max[1] - min[1]);
+	}
 	expect(heard('health')[0]?.health.trust).toEqual({ area: true, volume: true, distance: true });
 	await Promise.all([work.place(flat), work.judge(coats)]);
 	expect(heard('measured')[0]?.measured.numbers.volumeMl).toBeCloseTo(72, 9);

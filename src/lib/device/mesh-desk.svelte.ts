@@ -1,6 +1,6 @@
 import type { MeshBody, MeshBridging } from '../core/geometry/mesh-body';
 import type { MeshHandling } from '../core/geometry/mesh-handling';
-import type { SimplifiedCopy } from '../core/mesh/coarser';
+import { keepsVolume, type SimplifiedCopy } from '../core/mesh/coarser';
 import type { DemoPattern } from '../core/mesh/demo/demo-patterns';
 import type { FirstLook } from '../core/mesh/first-look';
 import type { Health } from '../core/mesh/health';
@@ -49,6 +49,10 @@ export class MeshDesk {
 	isTooFine = $state(false);
 	/** The file as it is sent to the store. */
 	file: Blob | null = null;
+	/** Whether inside and outside of what is judged can be told, so that coats can be computed. */
+	readonly isSolid = $derived(
+		(this.health?.trust.distance ?? false) && keepsVolume(this.simplified)
+	);
 	#worker: Worker | null = null;
 	#isCutting = false;
 	#nextCut: MeshAsk | null = null;

@@ -38,9 +38,12 @@ export interface JudgedCoats {
 /** What the picture in space shows on the pattern. */
 export type ModelLayer = 'air' | 'locked' | 'runs' | 'faults';
 
-/** A way to lie on the board, with the pattern's height when it lies so, in the file's unit. */
+/** A way to lie on the board. */
 export interface RestChoice extends Rest {
+	/** Of the pattern when it lies so, in the file's unit. */
 	height: number;
+	/** By which its longer side runs from left to right. */
+	turnDeg: 0 | 90;
 }
 
 export interface OpenedMesh {

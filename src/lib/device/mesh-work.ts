@@ -1,6 +1,6 @@
 import type { MeshBridging } from '../core/geometry/mesh-body';
 import { bridgingOf, type Bridging } from '../core/mesh/bridging';
-import { coarserMesh, simplifiedCopy } from '../core/mesh/coarser';
+import { coarserMesh, keepsVolume, simplifiedCopy } from '../core/mesh/coarser';
 import { sectionBands } from '../core/mesh/coat-section';
 import { DEMO_PATTERNS, type DemoPattern } from '../core/mesh/demo/demo-patterns';
 import { firstLook } from '../core/mesh/first-look';
@@ -10,10 +10,10 @@ import { measuresOf } from '../core/mesh/measures';
 import { triangleCount, vertexAt, type Mesh, type Vec3 } from '../core/mesh/mesh';
 import { shellOpening, type ShellOpening } from '../core/mesh/opening';
 import { measuredPattern, patternOffsets } from '../core/mesh/pattern-numbers';
-import { placedMesh, type Placement } from '../core/mesh/place';
+import { lyingSides, placedMesh, type Placement } from '../core/mesh/place';
 import { readMesh } from '../core/mesh/read-mesh';
 import { repairedMesh } from '../core/mesh/repair';
-import { restsOf } from '../core/mesh/rests';
+import { restsOf, type Rest } from '../core/mesh/rests';
 import { pointOnPlane, sectionOf, uprightPlane } from '../core/mesh/section';
 import { binaryStlMeasures } from '../core/mesh/stl-measures';
 import { SurfaceDistance } from '../core/mesh/surface-distance';
@@ -43,8 +43,6 @@ const MOST_OF_OTHERS = 150_000;
 
 /** Finer meshes are judged on a copy of fewer triangles, and said to be. A choice: some 10 s on one processor. */
 const MOST_JUDGED = 500_000;
-/** A copy whose volume is farther off has lost something that coats depend on. A choice. */
-const MOST_VOLUME_OFF = 0.005;
 
 interface OnBoard {
 	/** As it came, or a copy of fewer triangles. */
@@ -102,10 +100,9 @@ export class MeshWork {
 		const { min, max } = measuresOf(mesh).bounds;
 		const all = restsOf(mesh);
 		const stable = all.filter(({ tipsAtDeg }) => tipsAtDeg >= LEAST_TIP_DEG);
-		const rests = (stable.length > 0 ? stable : all.slice(0, 1)).map((rest): RestChoice => ({
-			...rest,
-			height: heightOver(mesh, rest.down)
-		}));
+		const rests = (stable.length > 0 ? stable : all.slice(0, 1)).map((rest) =>
+			restChoice(mesh, rest)
+		);
 		const opened = {
 			name,
 			format: read.format,
@@ -146,7 +143,7 @@ export class MeshWork {
 		const board = {
 			mesh: copy.mesh,
 			isCopy: simplified !== null,
-			isSolid: this.#isSolid && Math.abs(simplified?.volumeOffFraction ?? 0) <= MOST_VOLUME_OFF,
+			isSolid: this.#isSolid && keepsVolume(simplified),
 			surface: null,
 			bridging: null,
 			opening: null,
@@ -247,15 +244,12 @@ function readingStage(bytes: Uint8Array): string {
 	return `Reading the triangles: ${sides.join(' × ')} in the file’s unit`;
 }
 
-function heightOver({ positions }: Mesh, down: readonly [number, number, number]): number {
-	let [low, high] = [Infinity, -Infinity];
-	for (let i = 0; i < positions.length; i += 3) {
-		const depth =
-			down[0] * positions[i]! + down[1] * positions[i + 1]! + down[2] * positions[i + 2]!;
-		low = Math.min(low, depth);
-		high = Math.max(high, depth);
-	}
-	return high - low;
+/** A side this much longer is seen to be the longer one. A choice. */
+const LONGER = 1.02;
+
+function restChoice(mesh: Mesh, rest: Rest): RestChoice {
+	const { x, y, height } = lyingSides(mesh, rest.down);
+	return { ...rest, height, turnDeg: y > LONGER * x ? 90 : 0 };
 }
 
 function spotOf([xMm, yMm, zMm]: Vec3): Spot {

@@ -23,6 +23,14 @@ export function simplifiedCopy(whole: Mesh, { mesh, movedMm }: Coarser): Simplif
 	return { triangles: mesh.triangles.length / 3, movedMm, volumeOffFraction };
 }
 
+/** A copy whose volume is farther off has lost something that coats depend on. A choice. */
+const MOST_VOLUME_OFF = 0.005;
+
+/** Whether coats, bridged places and opening can be judged on it; null is the whole mesh. */
+export function keepsVolume(copy: SimplifiedCopy | null): boolean {
+	return Math.abs(copy?.volumeOffFraction ?? 0) <= MOST_VOLUME_OFF;
+}
+
 /** Two triangles for each square of the grid on a flat face; a slanting one takes fewer for its area. */
 const TRIANGLES_PER_CELL = 2.1;
 

@@ -43,6 +43,22 @@ export function placedMesh(mesh: Mesh, { unitMm, down, turnDeg, scale }: Placeme
 	return { positions, triangles: mesh.triangles };
 }
 
+/** The sides of a mesh lying on a face, in its own unit: x to the right and y to the back, not turned. */
+export function lyingSides(mesh: Mesh, down: Vec3): { x: number; y: number; height: number } {
+	const up = scaled(unitOf(down), -1);
+	const [u, v] = uprightAxes(up);
+	const [x, y, height] = [u, v, up].map(([a, b, c]) => {
+		let [low, high] = [Infinity, -Infinity];
+		for (let i = 0; i < mesh.positions.length; i += 3) {
+			const at = a * mesh.positions[i]! + b * mesh.positions[i + 1]! + c * mesh.positions[i + 2]!;
+			low = Math.min(low, at);
+			high = Math.max(high, at);
+		}
+		return high - low;
+	}) as [number, number, number];
+	return { x, y, height };
+}
+
 /** Keeps the file's own x and y when z is already up, so that a well-laid file is not turned. */
 function uprightAxes(up: Vec3): [Vec3, Vec3] {
 	return up[2] > 1 - 1e-12

@@ -1,4 +1,5 @@
 import type { MeshPlace } from '../geometry/mesh-body';
+import { trapsAir } from '../mesh/detail-advice';
 import type { ProcessContext } from './context';
 
 /** A point of the pattern on the board. */
@@ -6,7 +7,7 @@ type Spot = Pick<MeshPlace, 'xMm' | 'yMm' | 'zMm'>;
 
 /** What the pattern's mesh has to say at one step of the work. */
 export interface StepPlaces {
-	/** Where air would stay, deepest first; inner corners that merely round off are left out. */
+	/** Where air would stay, deepest first: grooves and pits. */
 	air: {
 		places: MeshPlace[];
 		brushTwice: number[];
@@ -15,6 +16,8 @@ export interface StepPlaces {
 		/** Shallower ones that nobody lists. */
 		unlistedPlaces: number;
 	} | null;
+	/** Lines where wall and board meet: to be filled before any coat goes on. */
+	foot: MeshPlace[];
 	/** Where to start peeling. */
 	peelAt: Spot | null;
 	/** Pieces that the shell has to be made in; null for one. */
@@ -33,13 +36,17 @@ export function placesAtStep(c: ProcessContext): StepPlaces | null {
 	const handling = body.kind === 'mesh' ? body.handling : undefined;
 	const said: StepPlaces = {
 		air: isForAir(c) ? airOf(c) : null,
+		foot: phase === 'brief' || phase === 'pattern' ? footOf(c) : [],
 		peelAt: phase === 'peel' ? (handling?.peelAt ?? null) : null,
 		shellPieces:
 			phase === 'shell' || phase === 'shellRelease' ? (plan.handling?.pieces ?? null) : null,
 		keysAt: phase === 'frame' && handling ? handling.keying.keysAt : []
 	};
 	const isSilent =
-		!said.air && !said.peelAt && said.shellPieces === null && said.keysAt.length === 0;
+		!said.air &&
+		!said.peelAt &&
+		said.shellPieces === null &&
+		said.foot.length + said.keysAt.length === 0;
 	return isSilent ? null : said;
 }
 
@@ -49,10 +56,14 @@ function isForAir({ phase, coats, coatIndex }: ProcessContext): boolean {
 	return phase === 'build' && coats.findIndex(({ kind }) => kind === 'build') === coatIndex;
 }
 
+function footOf({ plan: { bridging } }: ProcessContext): MeshPlace[] {
+	return (bridging?.places ?? []).filter(({ kind }) => kind === 'foot').slice(0, MOST_AT_BENCH);
+}
+
 function airOf({ plan: { bridging } }: ProcessContext): StepPlaces['air'] {
 	if (!bridging) return null;
 	const { brushTwice, unlistedPlaces } = bridging;
-	const kept = bridging.places.filter(({ kind }) => kind !== 'inner corner');
+	const kept = bridging.places.filter(trapsAir);
 	const places = kept.filter(({ number }, i) => i < MOST_AT_BENCH || brushTwice.includes(number));
 	return kept.length === 0
 		? null

@@ -19,9 +19,9 @@ export const UNIT_OPTIONS = [
 	{ value: '304.8', label: 'feet' }
 ];
 
-/** The draft a file starts with: its own unit or the likeliest one, as drawn, on its largest stable face. */
-export function firstDraft(unitMm: number): PlacementDraft {
-	return { unitMm: String(unitMm), scalePct: '100', turnDeg: '0', rest: '0' };
+/** The draft a file starts with: its own unit or the likeliest one, on its largest stable face, turned as this proposes. */
+export function firstDraft(unitMm: number, turnDeg = 0): PlacementDraft {
+	return { unitMm: String(unitMm), scalePct: '100', turnDeg: String(turnDeg), rest: '0' };
 }
 
 export type PlacementRead =

@@ -49,7 +49,10 @@ const LINE_SHARE = 0.006;
  * @throws Error where the device has no WebGL
  */
 export function openSpaceView(canvas: HTMLCanvasElement): SpaceView {
-	const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+	// Asked for here, since the renderer writes to the console where there is none.
+	const context = canvas.getContext('webgl2', { antialias: true, alpha: true });
+	if (!context) throw new Error('this device has no WebGL');
+	const renderer = new WebGLRenderer({ canvas, context });
 	const material = new MeshLambertMaterial({ vertexColors: true, flatShading: true });
 	const body = new Mesh(new BufferGeometry(), material);
 	const lines = new Group();
