@@ -1,4 +1,5 @@
 import { coatedAreaCm2, coatVolumeMl, type CoatSurface } from '../../src/lib/core/laws/coat-volume';
+import { offsetVolumeMl } from '../../src/lib/core/laws/offset-volume';
 import { filletVolumeMl, flangeVolumeMl } from '../../src/lib/core/laws/flange';
 import { combinedFraction } from '../../src/lib/core/laws/order-quantity';
 import { outsideCase } from './outside-case';
@@ -130,6 +131,20 @@ outsideCase({
 		}),
 	tolerance: 1e-9
 });
+const ball = (outerMm: number) => ({
+	outerMm,
+	volumeMl: ((4 / 3) * PI * ((40 + outerMm) ** 3 - 40 ** 3)) / 1000
+});
+for (const thicknessMm of [0.7, 5, 14]) {
+	outsideCase({
+		what: `${thicknessMm} mm over a ball of 40 mm radius, from its offsets of 2, 6 and 10 mm`,
+		source: `${SPHERES}; exact geometry`,
+		unit: 'mL',
+		expected: ball(thicknessMm).volumeMl,
+		got: () => offsetVolumeMl((4 * PI * 1600) / 100, [ball(2), ball(6), ball(10)], thicknessMm),
+		tolerance: { fraction: 1e-9 }
+	});
+}
 outsideCase({
 	what: 'solid rubber coat of 8 mm on one square meter',
 	source: 'film thickness and coverage, 1,000 · VS / DFT with VS = 1',

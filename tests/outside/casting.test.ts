@@ -105,6 +105,15 @@ outsideCase({
 });
 
 outsideCase({
+	what: 'shrinkage of a test bar, 12.000 to 11.750 in',
+	source: 'Frederick’s Passage, patternmaking notes, unknown shrink variable: 11.75 / 12 = 0.97916',
+	unit: 'fraction',
+	expected: 1 - 0.97916,
+	got: () => linearShrinkageFraction({ beforeMm: 304.8, afterMm: 298.45 }),
+	// Printed cut off after five digits.
+	tolerance: 1e-5
+});
+outsideCase({
 	what: 'a liter of water at 4 °C',
 	source: 'litre of 1901 to 1964: a kilogram of water filled 1.000028 dm³',
 	unit: 'g',
@@ -121,7 +130,7 @@ const ELL = [
 ];
 outsideCase({
 	what: 'center of an L of three equal squares, 100 mm each',
-	source: 'composite bodies, any text of statics: 5/6 of a side',
+	source: 'composite bodies, 5/6 of a side; exact geometry',
 	unit: 'mm',
 	expected: 250 / 3,
 	got: () => stackCentroid(ELL).xMm,
@@ -129,7 +138,7 @@ outsideCase({
 });
 outsideCase({
 	what: 'its height after turning a 40 mm stack over',
-	source: 'half a turn, any text of mechanics',
+	source: 'half a turn; exact geometry',
 	unit: 'mm',
 	expected: 30,
 	got: () => turnedOver(stackCentroid(ELL), { depthMm: 200, heightMm: 40 }).zMm,
@@ -137,7 +146,7 @@ outsideCase({
 });
 outsideCase({
 	what: 'tipping angle of a cube',
-	source: 'statics, any text of mechanics',
+	source: 'diagonal of a square over its edge; exact geometry',
 	unit: 'deg',
 	expected: 45,
 	got: () => tippingDeg({ edgeMm: 50, heightMm: 50 }),

@@ -141,6 +141,28 @@ for (const task of TASKS) {
 }
 
 outsideCase({
+	what: 'package inspection, the lower of its ends',
+	source: `${MANUAL}, example 4`,
+	unit: 'lb',
+	expected: 15.2,
+	got: () =>
+		liftingTaskLimit(
+			{
+				origin: { horizontalMm: 10 * MM_PER_IN, heightMm: 22 * MM_PER_IN },
+				destination: { horizontalMm: 20 * MM_PER_IN, heightMm: 59 * MM_PER_IN },
+				twistDeg: 0,
+				liftsPerMin: 3,
+				duration: 'up to 1 h',
+				coupling: 'fair'
+			},
+			NIOSH_US
+		).rwlG / G_PER_LB,
+	// Four of its multipliers and the limit itself are printed rounded.
+	tolerance: {
+		fraction: 0.005 / 0.5 + 0.005 / 0.78 + 0.005 / 0.87 + 0.005 / 0.88 + 0.05 / 15.2
+	}
+});
+outsideCase({
 	what: 'punch-press stock, the lower of its ends',
 	source: `${MANUAL}, example 1 (from memory)`,
 	unit: 'lb',

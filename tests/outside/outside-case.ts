@@ -9,6 +9,8 @@ export interface OutsideRow {
 	got: number;
 	/** Absolute tolerance in `unit`. */
 	tolerance: number;
+	/** Line of its file on which the case begins, from which its laws are read. */
+	line: number;
 }
 
 declare module 'vitest' {
@@ -33,16 +35,23 @@ interface OutsideCase {
 	tolerance: number | { fraction: number };
 }
 
+/** Line in the file of cases that called, which the stack names. */
+function lineOfCaller(): number {
+	const [, line] = /\.test\.ts:(\d+):\d+/.exec(new Error().stack ?? '') ?? [];
+	return Number(line ?? Number.NaN);
+}
+
 /**
  * Checks one number of ours against one from outside the code, and leaves the row for the table.
  * The row is left before the comparison, so that a deviation shows in the table as well.
  */
 export function outsideCase({ what, source, unit, expected, got, tolerance }: OutsideCase): void {
+	const line = lineOfCaller();
 	test(`${what} [${source}]`, ({ task }) => {
 		const value = typeof got === 'function' ? got() : got;
 		const allowed =
 			typeof tolerance === 'number' ? tolerance : Math.abs(expected) * tolerance.fraction;
-		task.meta.outside = { what, source, unit, expected, got: value, tolerance: allowed };
+		task.meta.outside = { what, source, unit, expected, got: value, tolerance: allowed, line };
 
 		expect(source.length, 'an outside case names its source').toBeGreaterThan(5);
 		expect(

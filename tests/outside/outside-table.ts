@@ -1,7 +1,10 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { Reporter, TestModule } from 'vitest/node';
+import { lawsTable } from './laws-table';
+import { lawsOfCases } from './laws-of-cases';
 import type { OutsideRow } from './outside-case';
+import { markOf, MARKS } from './marks';
 
 /** Five significant digits, or the exponent when the number is very small or large. */
 function short(value: number): string {
@@ -30,24 +33,6 @@ export function markdownTable(rows: readonly OutsideRow[]): string {
 
 const isOk = ({ expected, got, tolerance }: OutsideRow): boolean =>
 	Math.abs(got - expected) <= tolerance * (1 + 1e-9) + 1e-12;
-
-const MARKS = [
-	'published',
-	'a second library',
-	'worked by hand',
-	'from memory',
-	'common practice'
-] as const;
-
-/** What a row rests on, by how its source is marked. */
-function markOf({ source }: OutsideRow): (typeof MARKS)[number] {
-	if (/common practice/i.test(source)) return 'common practice';
-	if (/from memory/i.test(source)) return 'from memory';
-	if (/librar|psychrolib|R package/i.test(source)) return 'a second library';
-	const isByHand =
-		/by hand|step by step|worked separately|worked with|any text|geometry|statics|added|closed form/i;
-	return isByHand.test(source) ? 'worked by hand' : 'published';
-}
 
 /** The work that a source stands in, without table, example and page, so that one book counts once. */
 const workOf = (source: string): string => {
@@ -92,20 +77,25 @@ export const GROUPS: Readonly<Record<string, string>> = {
 	exposure: 'What is breathed over a shift',
 	hydrostatics: 'Head, uplift, straps',
 	lifting: 'Lifting',
+	limits: 'Workplace limits as listed',
 	mesh: 'Shapes read from a mesh file',
 	plates: 'Shell walls and frame boards',
 	proportioning: 'Proportioning and weighing',
 	room: 'Dew point, humidity, drying',
 	rounding: 'Rounding',
+	'second-formulas': 'Formulas again, worked with their units by a unit library',
+	'second-heat': 'Cups, windows and waits again, by a solver of differential equations',
 	'second-ode': 'Cure, air and warming again, by a solver of differential equations',
+	'second-plates': 'Plates and beams again, by finite elements and computer algebra',
 	'second-stats': 'Uncertainty again, by drawing at random',
 	'second-units': 'Units as shown again, by a unit library',
 	vapor: 'Vapor, release and limits',
-	ventilation: 'Ventilation, fire, build-up'
+	ventilation: 'Ventilation, fire, build-up',
+	'work-and-cost': 'Coats, cups, kits, days and prices'
 };
 
-/** A row with the file that it stands in, without folder and ending. */
-export type GroupedRow = OutsideRow & { group: string };
+/** A row with the file that it stands in, without folder and ending, and the laws that it calls. */
+export type GroupedRow = OutsideRow & { group: string; laws: readonly string[] };
 
 /** Checks, sources and worst deviation for each group of laws, as the README carries it. */
 export function groupSummary(rows: readonly GroupedRow[]): string {
@@ -138,6 +128,13 @@ export function readmeBlock(rows: readonly GroupedRow[]): string {
 		groupSummary(rows),
 		'',
 		'<!-- prettier-ignore-start -->',
+		'',
+		'<details>',
+		'<summary>Every law, and what it was held against</summary>',
+		'',
+		lawsTable(rows),
+		'',
+		'</details>',
 		'',
 		'<details>',
 		`<summary>Every case: what, source, expected, got, deviation (${rows.length} rows)</summary>`,
@@ -174,20 +171,22 @@ export default class OutsideTable implements Reporter {
 	onTestRunEnd(modules: readonly TestModule[]): void {
 		const rows = modules
 			.toSorted((a, b) => a.moduleId.localeCompare(b.moduleId))
-			.flatMap((module) =>
-				[...module.children.allTests()].flatMap((test): GroupedRow[] => {
+			.flatMap((module) => {
+				const group = basename(module.moduleId, '.test.ts');
+				const lawsAt = lawsOfCases(module.moduleId);
+				return [...module.children.allTests()].flatMap((test): GroupedRow[] => {
 					const row = test.meta().outside;
-					return row ? [{ ...row, group: basename(module.moduleId, '.test.ts') }] : [];
-				})
-			);
+					return row ? [{ ...row, group, laws: lawsAt.get(row.line) ?? [] }] : [];
+				});
+			});
 		console.log(`\n${markdownTable(rows)}\n`);
-		if (process.env.GLOVEWRIGHT_OUTSIDE_WRITE) {
+		console.log(closingLine(rows));
+		// A run of some of the files says nothing of the whole table, and must not become it.
+		const isWhole = new Set(rows.map(({ group }) => group)).size === Object.keys(GROUPS).length;
+		if (process.env.GLOVEWRIGHT_OUTSIDE_WRITE && isWhole) {
 			writeFileSync(README, withBlock(readFileSync(README, 'utf8'), readmeBlock(rows)));
 			console.log(`Written: the table in ${README}`);
 		}
-		console.log(closingLine(rows));
-		// A run of some of the files says nothing of the whole table.
-		const isWhole = new Set(rows.map(({ group }) => group)).size === Object.keys(GROUPS).length;
 		if (isWhole && !isCurrent(readFileSync(README, 'utf8'), rows)) {
 			console.error(`${README} is out of date: npm run outside -- --write`);
 			process.exitCode = 1;

@@ -1,4 +1,7 @@
 import { correction } from '../../src/lib/core/laws/correction';
+import { ratioContradiction } from '../../src/lib/core/laws/ratio-contradiction';
+import { readableSplit } from '../../src/lib/core/laws/readable-split';
+import { ratioDeviationFraction } from '../../src/lib/core/laws/weighing-check';
 import { otherPartG, splitBatchG } from '../../src/lib/core/laws/proportioning';
 import {
 	densityRatio,
@@ -143,4 +146,87 @@ outsideCase({
 	got: () => smallestMassG({ readabilityG: 1, toleranceFraction: 0.001 }),
 	// The pharmacopeia rounds 1/√6 up to 0.41.
 	tolerance: { fraction: 0.005 }
+});
+
+const TWO_CYCLE = 'mixture chart of two-cycle fuel, ounces of oil to a US gallon of 128';
+for (const [parts, ounces] of [
+	[32, 4],
+	[40, 3.2],
+	[50, 2.6]
+] as const) {
+	outsideCase({
+		what: `oil for a gallon at ${parts} : 1`,
+		source: TWO_CYCLE,
+		unit: 'oz',
+		expected: ounces,
+		got: () => otherPartG({ knownG: 128, knownParts: parts, otherParts: 1 }),
+		// Printed with one digit after the point.
+		tolerance: 0.05
+	});
+}
+outsideCase({
+	what: 'gasoline to add when the oil for two gallons, 5.1 oz, went into one at 50 : 1',
+	source: TWO_CYCLE,
+	unit: 'oz',
+	expected: 128,
+	got: () => correction({ actualG: [128, 5.1], parts: [50, 1] }).addG[0] ?? Number.NaN,
+	// Fifty times what the printed ounces may be off.
+	tolerance: 2.5
+});
+
+const MORTAR =
+	'Gillette & Hill 1908, Concrete Construction: 1 : 2 by weight, barrel of 380 lb and 4 ft³, sand of 90 lb/ft³';
+/** lb/ft³ in g/mL. */
+const POUNDS = 0.016018463;
+const mortar = {
+	massParts: [1, 2],
+	densitiesGPerMl: [(380 / 4) * POUNDS, 90 * POUNDS]
+} as const;
+outsideCase({
+	what: 'parts of sand by volume to 100 of cement',
+	source: MORTAR,
+	unit: 'parts',
+	expected: 211,
+	got: () => volumePartsBPer100A(mortar),
+	tolerance: 0.5
+});
+outsideCase({
+	what: 'the same from a sheet that says 1 : 2 by volume as well, which contradicts itself',
+	source: MORTAR,
+	unit: 'parts',
+	expected: 211,
+	got: () =>
+		ratioContradiction({ ...mortar, volumeParts: [1, 2] })?.needed.volumePartsBPer100A ?? NaN,
+	tolerance: 0.5
+});
+
+const CONVERGENTS = 'Python library sympy 1.14.0, convergents of continued fractions';
+for (const [name, ratio, tolerance, a, b] of [
+	['π', Math.PI, 1e-3, 22, 7],
+	['π', Math.PI, 1e-7, 355, 113],
+	['√2', Math.SQRT2, 1e-4, 99, 70],
+	['e', Math.E, 2e-5, 193, 71]
+] as const) {
+	outsideCase({
+		what: `smallest batch of whole grams at ${name} : 1 within ${tolerance}`,
+		source: CONVERGENTS,
+		unit: 'g',
+		expected: a + b,
+		got: () =>
+			readableSplit({
+				batchG: 1,
+				parts: [ratio, 1],
+				readabilityG: 1,
+				toleranceFraction: tolerance
+			})?.batchG ?? NaN,
+		tolerance: 0
+	});
+}
+outsideCase({
+	what: 'percent error of 121 where 120 is right, as the deviation of a 1 : 1 weighing',
+	source: 'pharmaceutical calculations, percent error: (121 − 120) / 120 = 0.833 %',
+	unit: '%',
+	expected: 0.833,
+	got: () => 100 * ratioDeviationFraction({ actualG: [121, 120], parts: [1, 1] }),
+	tolerance: 0.0005
 });

@@ -27,10 +27,13 @@ const CASES: [value: number, step: number, rule: HalfRule, expected: number][] =
 	[1235, 10, AWAY, 1240]
 ];
 
+/** The examples that ISO 80000-1:2009 is remembered to give for its rules A and B, rounded by another hand. */
+const DECIMAL =
+	'Python library decimal, ROUND_HALF_EVEN and ROUND_HALF_UP (rules A and B of ISO 80000-1)';
 for (const [value, step, rule, expected] of CASES) {
 	outsideCase({
 		what: `${value} rounded to ${step}, ${rule}`,
-		source: 'ISO 80000-1:2009, annex B (from memory)',
+		source: DECIMAL,
 		unit: '1',
 		expected,
 		got: () => roundTo(value, step, rule),

@@ -2,6 +2,9 @@
 declare module 'js-quantities' {
 	interface Quantity {
 		to(unit: string): Quantity;
+		sub(other: Quantity): Quantity;
+		mul(other: Quantity): Quantity;
+		div(other: Quantity): Quantity;
 		scalar: number;
 	}
 	export default function quantity(text: string): Quantity;

@@ -1,39 +1,9 @@
-import { createRequire } from 'node:module';
 import { concentrationAfter } from '../../src/lib/core/laws/buildup';
 import { equivalentTimeS } from '../../src/lib/core/laws/cure-profile';
 import { cureCurve, peakOf, type CuringMass } from '../../src/lib/core/laws/exotherm';
 import { eightHourPpm } from '../../src/lib/core/laws/exposure-dose';
+import { ODE, solved } from './ode-solver';
 import { outsideCase } from './outside-case';
-
-/** One solver, from x0 to x1. */
-interface Solver {
-	absoluteTolerance: number;
-	relativeTolerance: number;
-	solve(
-		derivative: (x: number, y: number[]) => number[],
-		x0: number,
-		y0: number[],
-		x1: number
-	): { y: number[] };
-}
-
-// Required, not imported: the package carries its TypeScript, which does not compile as strictly as ours.
-const { Solver } = createRequire(import.meta.url)('odex') as {
-	Solver: new (dimension: number) => Solver;
-};
-
-const ODE = 'npm library odex 2.0.4 (Gragg–Bulirsch–Stoer), equations written out beside it';
-
-function solved(
-	slope: (x: number, y: number[]) => number[],
-	from: number[],
-	until: number
-): number[] {
-	const solver = new Solver(from.length);
-	solver.absoluteTolerance = 1e-10;
-	solver.relativeTolerance = 1e-10;
-	return solver.solve(slope, 0, from, until).y;
-}
 
 const mass: CuringMass = {
 	kPerS: 0.003,

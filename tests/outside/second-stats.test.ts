@@ -1,5 +1,6 @@
 import { linearRegression, quantile, standardDeviation } from 'simple-statistics';
 import { activationEnergyKjPerMol } from '../../src/lib/core/laws/cure-rate';
+import { combinedFraction } from '../../src/lib/core/laws/order-quantity';
 import { ratioUncertaintyFraction } from '../../src/lib/core/laws/weighing-uncertainty';
 import { rangeOver } from '../../src/lib/core/quantity/range';
 import { outsideCase } from './outside-case';
@@ -33,6 +34,21 @@ for (const [a, b, readabilityG] of [
 		tolerance: { fraction: 0.01 }
 	});
 }
+const fourth = draws(DRAWS, 424_242);
+/** Evenly drawn with a standard deviation of this share around 1. */
+const around = (drawn: number, fraction: number): number =>
+	1 + (drawn - 0.5) * Math.sqrt(12) * fraction;
+const spreadMasses = first.map(
+	(drawn, i) => around(drawn, 0.01) * around(second[i] ?? NaN, 0.02) * around(fourth[i] ?? NaN, 0.1)
+);
+outsideCase({
+	what: `spread of density · area · thickness known to 1, 2 and 10 %, over ${DRAWS} draws`,
+	source: STATS,
+	unit: '1',
+	expected: standardDeviation(spreadMasses),
+	got: () => combinedFraction([0.01, 0.02, 0.1]),
+	tolerance: { fraction: 0.01 }
+});
 const timesS = [
 	[15, 4200],
 	[23, 2700],

@@ -72,7 +72,9 @@ describe('a row of the summary', () => {
 		expected: 100,
 		got,
 		tolerance: 1,
-		group
+		line: 1,
+		group,
+		laws: ['dew-point']
 	});
 
 	test('shows the worst deviation, and a check that is off', () => {
