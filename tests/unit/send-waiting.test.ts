@@ -13,7 +13,7 @@ import { openKept } from '../../src/lib/device/keep/kept-database';
 import type { KeptJob } from '../../src/lib/device/keep/kept-job';
 import { sendWaiting, type Posted } from '../../src/lib/device/keep/send-waiting';
 import type { ActStore, WaitingAct } from '../../src/lib/device/keep/waiting-act';
-import { appendEvent } from '../../src/lib/server/append';
+import { appendEvents, type AppendResult, type Held } from '../../src/lib/server/append';
 import { openDatabase, type Db } from '../../src/lib/server/database';
 import { migrate } from '../../src/lib/server/migrate';
 import { getJob } from '../../src/lib/server/jobs.repository';
@@ -76,16 +76,29 @@ async function act({ store, kept, done }: Device, choice: number, id: string): P
 /** As the server answers, without the wire; every fourth answer is lost on the way back. */
 function wire(db: Db) {
 	let posts = 0;
-	return async ({ jobId, id, seq, event }: WaitingAct): Promise<Posted> => {
-		const result = await appendEvent(db, { jobId, id, seq, event, recordedAt: event.at });
+	return async (acts: readonly WaitingAct[]): Promise<Posted[]> => {
+		const jobIds = [...new Set(acts.map(({ jobId }) => jobId))];
+		const posted = new Map<string, Posted>();
+		for (const jobId of jobIds) {
+			const own = acts.filter((act) => act.jobId === jobId);
+			const sent = own.map(({ id, seq, event }) => ({ id, seq, event, recordedAt: event.at }));
+			for (const [index, result] of (await appendEvents(db, jobId, sent)).entries()) {
+				posted.set(own[index]?.id ?? '', postedOf(result));
+			}
+		}
 		posts += 1;
-		if (posts % 4 === 0) return { status: 'no answer' };
-		return result.status === 'appended' || result.status === 'duplicate'
-			? { status: 'written' }
-			: {
-					status: 'not taken',
-					reason: result.status === 'refused' ? result.reason : result.status
-				};
+		return acts.map(({ id }) =>
+			posts % 4 === 0 ? { status: 'no answer' } : (posted.get(id) ?? { status: 'held' })
+		);
+	};
+}
+
+function postedOf(result: AppendResult | Held): Posted {
+	if (result.status === 'held') return result;
+	if (result.status === 'appended' || result.status === 'duplicate') return { status: 'written' };
+	return {
+		status: 'not taken',
+		reason: result.status === 'refused' ? result.reason : result.status
 	};
 }
 
@@ -155,9 +168,9 @@ test('acts of somebody else go on waiting, and so does what follows them on the 
 	const posted: string[] = [];
 	const sent = await sendWaiting(
 		store,
-		async ({ id }) => {
-			posted.push(id);
-			return { status: 'written' };
+		async (acts) => {
+			posted.push(...acts.map(({ id }) => id));
+			return acts.map(() => ({ status: 'written' }));
 		},
 		'yusuf'
 	);
@@ -167,4 +180,66 @@ test('acts of somebody else go on waiting, and so does what follows them on the 
 		['a-5', null],
 		['a-6', null]
 	]);
+});
+
+describe('acts sent together', () => {
+	const at = '2026-03-02T14:00:00Z';
+	const base = { title: 'A mold', byName: '', label: '', refusal: null };
+	async function storeOf(...places: Array<[jobId: string, seq: number]>): Promise<ActStore> {
+		globalThis.indexedDB = new IDBFactory();
+		const store = keptActs(await openKept());
+		for (const [jobId, seq] of places) {
+			const event = { type: 'cup.mixed' as const, at, by: 'yusuf' };
+			await store.put({ ...base, id: `${jobId}-${seq}`, jobId, seq, event });
+		}
+		return store;
+	}
+	const left = async (store: ActStore) =>
+		(await store.all()).map(({ id, refusal }) => [id, refusal]);
+
+	test('what follows one that is not taken needs a look, other molds go on', async () => {
+		const store = await storeOf(['a', 5], ['a', 6], ['b', 3]);
+		const post = async (acts: readonly WaitingAct[]) =>
+			acts.map(({ id }): Posted =>
+				id === 'a-5'
+					? { status: 'not taken', reason: 'The window shut.' }
+					: id === 'a-6'
+						? { status: 'held' }
+						: { status: 'written' }
+			);
+		expect(await sendWaiting(store, post, 'yusuf')).toEqual({
+			written: 1,
+			needLook: 2,
+			stoppedBy: null
+		});
+		expect(await left(store)).toEqual([
+			['a-5', 'The window shut.'],
+			['a-6', expect.stringMatching(/after an entry that was not taken/)]
+		]);
+	});
+
+	test('many go in several requests, and after one that got no answer the mold is left alone', async () => {
+		const places = Array.from({ length: 45 }, (_, n): [string, number] => ['a', n + 2]);
+		const store = await storeOf(...places, ['b', 3]);
+		const sizes: number[] = [];
+		const post = async (acts: readonly WaitingAct[]) => {
+			sizes.push(acts.length);
+			return acts.map(({ id }): Posted => ({ status: id === 'a-31' ? 'no answer' : 'written' }));
+		};
+		const sent = await sendWaiting(store, post, 'yusuf');
+		expect(sent).toMatchObject({ needLook: 0, stoppedBy: 'no answer' });
+		expect(sizes).toEqual([20, 20, 1]);
+		expect((await left(store)).map(([id]) => id)).not.toContain('b-3');
+		expect((await store.all()).every(({ refusal }) => refusal === null)).toBe(true);
+	});
+
+	test('too few answers count as none', async () => {
+		const store = await storeOf(['a', 5], ['b', 3]);
+		expect(await sendWaiting(store, async () => [], 'yusuf')).toEqual({
+			written: 0,
+			needLook: 0,
+			stoppedBy: 'no answer'
+		});
+		expect(await store.all()).toHaveLength(2);
+	});
 });

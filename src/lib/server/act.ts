@@ -1,9 +1,7 @@
 import type { ProcessEvent } from '$lib/core/process/events';
-import { appendEvent, type AppendResult } from './append';
+import { appendEvent, appendEvents, type Append, type AppendResult, type Held } from './append';
 import { now } from './clock';
 import type { Db } from './database';
-import { findJob } from './jobs.repository';
-import { isDamaged } from './job-file';
 
 export interface Act {
 	jobId: string;
@@ -18,17 +16,28 @@ export interface Act {
 
 /** Appends an act as a screen or a client of the API sends it: who and when are filled in here. */
 export async function postAct(db: Db, act: Act): Promise<AppendResult> {
-	const { jobId, id, seq, by, isSigned } = act;
-	const recordedAt = now();
-	const at = act.event.at ?? (await momentFor(db, jobId, recordedAt));
-	// `appendEvent` parses it before anything else.
-	const event = { ...act.event, at, by } as ProcessEvent;
-	return appendEvent(db, { jobId, id, seq, event, recordedAt, ...(isSigned ? { isSigned } : {}) });
+	return appendEvent(db, { ...filledIn(act), jobId: act.jobId });
 }
 
-/** The server's instant, or the last act's when the clock was set back since. */
-async function momentFor(db: Db, jobId: string, recordedAt: string): Promise<string> {
-	const job = await findJob(db, jobId);
-	const lastAt = job && !isDamaged(job) ? job.log.at(-1)?.event.at : undefined;
-	return lastAt !== undefined && Date.parse(lastAt) > Date.parse(recordedAt) ? lastAt : recordedAt;
+/** Appends several acts of one job, in order, in the same way. */
+export async function postActsOf(
+	db: Db,
+	jobId: string,
+	acts: readonly Act[]
+): Promise<Array<AppendResult | Held>> {
+	return appendEvents(db, jobId, acts.map(filledIn));
+}
+
+function filledIn({ id, seq, by, event, isSigned }: Act): Omit<Append, 'jobId'> {
+	const recordedAt = now();
+	const isNow = event.at === undefined;
+	return {
+		id,
+		seq,
+		// `appendEvents` parses it before anything else.
+		event: { ...event, ...(isNow ? { at: recordedAt } : {}), by } as ProcessEvent,
+		recordedAt,
+		isNow,
+		...(isSigned ? { isSigned } : {})
+	};
 }

@@ -35,6 +35,17 @@ export const newEventSchema = z.strictObject({
 		)
 });
 
+/** As many as a device sends at once. */
+const MOST_ACTS = 100;
+
+export const newActsSchema = z.strictObject({
+	acts: z
+		.array(newEventSchema.extend({ jobId: z.string().min(1).max(60) }))
+		.min(1)
+		.max(MOST_ACTS)
+		.describe('In the order in which they were done; of any jobs')
+});
+
 export const meshPartSchema = z.strictObject({
 	upload: id.describe('Chosen by the sender for one file'),
 	part: z.coerce.number({ error: 'a whole number from 0' }).int().min(0)

@@ -21,7 +21,8 @@ export function api<E extends RequestEvent>(
 	};
 }
 
-function problemOf(error: unknown, requestId: string): Problem {
+/** The problem behind whatever went wrong; what nobody expected is logged under the request's id. */
+export function problemOf(error: unknown, requestId: string): Problem {
 	if (error instanceof ApiProblem) return error.problem;
 	if (statusOf(error) === 413) {
 		return { status: 413, code: 'too-large', detail: 'The request is too large; accepted: 8 MB.' };

@@ -16,6 +16,7 @@ export async function unfitPerson(
 	event: ProcessEvent,
 	state: JobState
 ): Promise<string | null> {
+	if (event.type !== 'trouble.mended' && event.type !== 'job.abandoned') return null;
 	const { trouble, worker } = contextOf(state);
 	const untrained = await untrainedWords(db, event, contextOf(state));
 	if (untrained) return untrained;
@@ -35,7 +36,7 @@ export async function missingPhoto(
 	db: Db,
 	event: ProcessEvent
 ): Promise<{ field: string; reason: string } | null> {
-	const hashes = 'photos' in event ? (event.photos ?? []) : [];
+	const hashes = event.photos ?? [];
 	if (hashes.length === 0) return null;
 	const rows = await db.selectFrom('photo').select('hash').where('hash', 'in', hashes).execute();
 	const kept = new Set(rows.map(({ hash }) => hash));

@@ -4,14 +4,16 @@ import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/proces
 import { advance } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
 import { missingPhoto, unfitPerson } from './append-rights';
+import { commitTogether } from './commit-together';
 import type { Db } from './database';
-import { exclusively, isTaken } from './dialect';
-import { isWellFormed } from './well-formed';
+import { isTaken } from './dialect';
 import { insertEvent, type StoredEvent } from './event-rows';
-import { cachedJob, jobCacheOf, remember, type JobCache } from './job-cache';
-import { isDamaged, type JobFile } from './job-file';
+import { cachedJob, jobCacheOf, remember } from './job-cache';
+import { isDamaged, type DamagedJob, type JobFile } from './job-file';
 import { publishAppended } from './live';
 import { announce } from './live-servers';
+import { nativeSha256 } from './native-sha256';
+import { isWellFormed } from './well-formed';
 
 export interface Append {
 	jobId: string;
@@ -21,6 +23,8 @@ export interface Append {
 	seq: number;
 	event: ProcessEvent;
 	recordedAt: string;
+	/** It is done at this moment: when the clock was set back since the last act, at that act's time. */
+	isNow?: boolean;
 	/** Set by `sign.ts` alone, after a PIN was checked. */
 	isSigned?: boolean;
 }
@@ -33,6 +37,11 @@ export type AppendResult =
 	/** `field`: the one place of the act that cannot be taken, when it is one. */
 	| { status: 'refused'; reason: string; allowed: string[]; field?: string }
 	| { status: 'no job' };
+
+/** Not looked at: an act before it in the same list was not taken. */
+export interface Held {
+	status: 'held';
+}
 
 /** Only with a PIN. */
 export const SIGNED_TYPES: readonly EventType[] = [
@@ -59,54 +68,103 @@ const refused = (reason: string, allowed: string[] = []): AppendResult => ({
  * is answered with "appended" is on the disk.
  */
 export async function appendEvent(db: Db, append: Append): Promise<AppendResult> {
-	const parsed = eventSchema.safeParse(append.event);
-	if (!parsed.success) {
-		const [issue] = parsed.error.issues;
-		return refused(`${issue?.path.join('.') || 'event'}: ${issue?.message ?? 'not understood'}`);
-	}
-	if (!isWellFormed(parsed.data)) return refused('A text holds half a character. Type it again.');
-	const cache = jobCacheOf(db);
-	const act = { ...append, event: parsed.data };
-	const tryOnce = () => exclusively(db, `job ${append.jobId}`, (trx) => judge(trx, cache, act));
-	// Another job took this id in the same moment: looked at once more, it is an id of another job.
-	const { result, job } = await tryOnce().catch((error: unknown) => {
-		if (isTaken(error)) return tryOnce();
-		throw error;
-	});
-	if (result.status === 'appended') {
-		if (job) remember(cache, job);
-		publishAppended({ jobId: append.jobId, seq: result.stored.seq });
-	}
+	const [result] = await appendEvents(db, append.jobId, [append]);
+	if (!result || result.status === 'held') throw new Error('an act without an answer');
 	return result;
 }
 
+/**
+ * Appends acts to one job in the order given, each judged as `appendEvent` does and all in one transaction.
+ * After one that is not taken the rest is not looked at: it may have counted on it, and its number may fit
+ * by chance.
+ */
+export async function appendEvents(
+	db: Db,
+	jobId: string,
+	acts: readonly Omit<Append, 'jobId'>[]
+): Promise<Array<AppendResult | Held>> {
+	const cache = jobCacheOf(db);
+	const tryOnce = (idMayBeTaken: boolean) =>
+		commitTogether(db, `job ${jobId}`, async (trx): Promise<Judged> => {
+			const results: AppendResult[] = [];
+			let job = await cachedJob(trx, cache, jobId);
+			for (const act of acts) {
+				const judged = await judge(trx, job, { ...act, jobId }, idMayBeTaken);
+				results.push(judged.result);
+				if (judged.result.status !== 'appended' && judged.result.status !== 'duplicate') break;
+				job = judged.job ?? job;
+			}
+			return { results, job };
+		});
+	// The store itself says when an act of another job has this id; only then that one is looked for.
+	const { results, job } = await tryOnce(false).catch((error: unknown) => {
+		if (isTaken(error)) return tryOnce(true);
+		throw error;
+	});
+	const appended = results.filter((result) => result.status === 'appended');
+	if (appended.length > 0 && job && !isDamaged(job)) remember(cache, job);
+	for (const { stored } of appended) publishAppended({ jobId, seq: stored.seq });
+	return acts.map((_, index) => results[index] ?? { status: 'held' as const });
+}
+
 interface Judged {
+	results: AppendResult[];
+	/** The job with what was appended, for the cache once it is committed. */
+	job: JobFile | DamagedJob | null;
+}
+
+interface JudgedOne {
 	result: AppendResult;
-	/** The job with the event on it, for the cache once it is committed. */
 	job?: JobFile;
 }
 
-async function judge(trx: Db, cache: JobCache, append: Append): Promise<Judged> {
-	const { jobId, id, seq, event, recordedAt } = append;
-	const job = await cachedJob(trx, cache, jobId);
+async function judge(
+	trx: Db,
+	job: JobFile | DamagedJob | null,
+	append: Append,
+	idMayBeTaken: boolean
+): Promise<JudgedOne> {
+	const parsed = eventSchema.safeParse(append.event);
+	if (!parsed.success) {
+		const [issue] = parsed.error.issues;
+		const where = issue?.path.join('.') || 'event';
+		return { result: refused(`${where}: ${issue?.message ?? 'not understood'}`) };
+	}
+	if (!isWellFormed(parsed.data)) {
+		return { result: refused('A text holds half a character. Type it again.') };
+	}
+	const act = { ...append, event: parsed.data };
 	if (!job) return { result: { status: 'no job' } };
 	if (isDamaged(job)) {
 		return {
 			result: refused(`This job's record is damaged and takes no more acts. ${job.damage}`)
 		};
 	}
-	const twin = await twinOf(trx, job, append);
-	if (twin) return { result: twin };
+	const known = idMayBeTaken ? (twinOf(job, act) ?? (await foreignTwin(trx, act.id))) : null;
+	if (known) return { result: known };
+	const judged = await judgeNew(trx, job, act);
+	// Whether it was sent before is looked for only where it changes the answer: the store takes no id twice.
+	return judged.result.status === 'appended'
+		? judged
+		: { result: twinOf(job, act) ?? judged.result };
+}
+
+/** Judges an act as one that was not sent before, and writes it when it is taken. */
+async function judgeNew(trx: Db, job: JobFile, append: Append): Promise<JudgedOne> {
+	const { jobId, id, seq, recordedAt } = append;
 	if (seq !== job.headSeq + 1) return { result: conflictWith(job, seq) };
 
-	const objection = objectionTo(append, job) ?? (await unfitPerson(trx, event, job.state));
+	const event = append.isNow ? { ...append.event, at: momentFor(job, recordedAt) } : append.event;
+	const objection =
+		objectionTo({ ...append, event }, job) ?? (await unfitPerson(trx, event, job.state));
 	if (objection) return { result: refused(objection) };
 	const missing = await missingPhoto(trx, event);
 	if (missing) return { result: { status: 'refused', allowed: [], ...missing } };
 	const step = advance(job.state, { id, seq, event });
 	if (!step.ok) return { result: refused(step.reason, step.allowed) };
 
-	const stored = sealEvent({ jobId, seq, id, recordedAt, event, prevHash: job.headHash });
+	const unsealed = { jobId, seq, id, recordedAt, event, prevHash: job.headHash };
+	const stored = sealEvent(unsealed, nativeSha256);
 	await insertEvent(trx, stored);
 	await announce(trx, { jobId, seq });
 	const grown = {
@@ -125,27 +183,34 @@ function conflictWith(job: JobFile, seq: number): AppendResult {
 	return { status: 'conflict', headSeq, since, allowed: allowedTypes(state) };
 }
 
-/** What to answer when the id was used before. */
-async function twinOf(
-	trx: Db,
-	job: JobFile,
-	{ id, seq, event }: Append
-): Promise<AppendResult | null> {
-	const stored = job.log.find((s) => s.id === id);
-	if (stored) {
-		if (isSameAct(stored.event, event)) return { status: 'duplicate', stored };
-		// Typed anew after an answer that was lost: whoever sent it must see what stands already.
-		return seq === stored.seq
-			? conflictWith(job, seq)
-			: refused(`The id ${id} belongs to another act of this job. Send this one under a new id.`);
-	}
+/** What to answer when this job has an act under the id already. */
+function twinOf(job: JobFile, { id, seq, event }: Append): AppendResult | null {
+	// Looked for from the end: what is sent twice was sent a moment ago.
+	const stored = job.log.findLast((s) => s.id === id);
+	if (!stored) return null;
+	if (isSameAct(stored.event, event)) return { status: 'duplicate', stored };
+	// Typed anew after an answer that was lost: whoever sent it must see what stands already.
+	return seq === stored.seq
+		? conflictWith(job, seq)
+		: refused(`The id ${id} belongs to another act of this job. Send this one under a new id.`);
+}
+
+/** What to answer when another job has an act under the id. */
+async function foreignTwin(trx: Db, id: string): Promise<AppendResult | null> {
 	const other = await trx.selectFrom('event').select('id').where('id', '=', id).executeTakeFirst();
 	return other ? refused(`The id ${id} belongs to an act of another job.`) : null;
 }
 
-/** Sent again it may carry another time; anything else that differs was typed anew. */
+/** The server's instant, or the last act's when the clock was set back since. */
+function momentFor(job: JobFile, recordedAt: string): string {
+	const lastAt = job.log.at(-1)?.event.at ?? recordedAt;
+	return Date.parse(lastAt) > Date.parse(recordedAt) ? lastAt : recordedAt;
+}
+
+/** Sent again it may carry other times; anything else that differs was typed anew. */
 function isSameAct(stored: ProcessEvent, sent: ProcessEvent): boolean {
-	return canonicalJson({ ...stored, at: '' }) === canonicalJson({ ...sent, at: '' });
+	const untimed = (event: ProcessEvent) => canonicalJson({ ...event, at: '', sentAt: '' });
+	return untimed(stored) === untimed(sent);
 }
 
 function objectionTo({ event, recordedAt, isSigned }: Append, job: JobFile): string | null {

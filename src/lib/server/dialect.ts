@@ -6,9 +6,13 @@ export function isPostgres(db: Pick<Kysely<unknown>, 'getExecutor'>): boolean {
 	return db.getExecutor().adapter instanceof PostgresAdapter;
 }
 
-/** Whether a write failed because its key or place was taken. Source: PostgreSQL, Appendix A, 23505. */
+/**
+ * Whether a write failed because its key or place was taken. Sources: PostgreSQL, Appendix A, 23505;
+ * SQLite, Result and Error Codes, 1555 and 2067.
+ */
 export function isTaken(error: unknown): boolean {
-	return error instanceof Error && 'code' in error && error.code === '23505';
+	const TAKEN = ['23505', 'SQLITE_CONSTRAINT_PRIMARYKEY', 'SQLITE_CONSTRAINT_UNIQUE'];
+	return error instanceof Error && 'code' in error && TAKEN.includes(String(error.code));
 }
 
 /**

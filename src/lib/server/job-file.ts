@@ -1,9 +1,9 @@
-import { sha256Hex } from '$lib/core/log/canonical';
 import { verifyChain } from '$lib/core/log/chain';
 import type { Plan } from '$lib/core/plan/plan';
 import { advanceAll, openJob, type JobState } from '$lib/core/process/job';
 import type { Db } from './database';
 import { readEvents, type StoredEvent } from './event-rows';
+import { nativeSha256 } from './native-sha256';
 
 /** A job as read from the store: the frozen plan, the whole log, and what they come to. */
 export interface JobFile {
@@ -64,8 +64,8 @@ export async function readJobFile(
 		damage
 	});
 	if (!log) return damaged('An entry of the log can no longer be read.');
-	if (sha256Hex(row.plan) !== row.plan_hash) return damaged('The plan does not match its hash.');
-	const chain = verifyChain(log);
+	if (nativeSha256(row.plan) !== row.plan_hash) return damaged('The plan does not match its hash.');
+	const chain = verifyChain(log, nativeSha256);
 	if (!chain.ok) return damaged(`The log is broken: ${chain.reason}.`);
 	const [first] = log;
 	if (first?.jobId !== id) return damaged('The log has no first event.');

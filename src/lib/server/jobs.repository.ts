@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { canonicalJson, sha256Hex } from '$lib/core/log/canonical';
+import { canonicalJson } from '$lib/core/log/canonical';
 import { GENESIS, sealEvent } from '$lib/core/log/chain';
 import { planSchema, type Plan } from '$lib/core/plan/plan';
 import type { Db } from './database';
@@ -11,6 +11,7 @@ import type { JobLine } from './job-line';
 import { projectJobs } from './job-projection';
 import { publishAppended } from './live';
 import { announce } from './live-servers';
+import { nativeSha256 } from './native-sha256';
 
 export interface NewJob {
 	/** Chosen by whoever asks, so that asking twice opens one job. */
@@ -41,7 +42,7 @@ export async function createJob(
 	{ id = randomUUID(), plan, title = plan.title, by, at, content, refused }: NewJob
 ): Promise<string> {
 	const text = canonicalJson(planSchema.parse(plan));
-	const planHash = sha256Hex(text);
+	const planHash = nativeSha256(text);
 	const first = sealEvent({
 		jobId: id,
 		seq: 1,

@@ -5,14 +5,20 @@ const BEAT_MS = 10_000;
 /** How soon a browser whose line dropped tries again. */
 const RETRY_MS = 2000;
 
+/** Many appends in a moment are told as one: fifty screens of a busy shop would keep the server from its work. */
+const PAUSE_MS = 100;
+
 /**
- * A stream of server-sent events, one for each append that `pick` lets through, with what `now` finds
- * at once and whenever something may have been missed, so that whoever was away catches up. Source:
- * WHATWG HTML, server-sent events.
+ * A stream of server-sent events for the appends that `pick` lets through, the first at once and then of each
+ * job the last one in each tenth of a second, with what `now` finds at once and whenever something may have
+ * been missed, so that whoever was away catches up. Source: WHATWG HTML, server-sent events.
+ *
+ * @param onend - called once when the stream is over, whoever ended it
  */
 export function liveResponse(
 	pick: (appended: Appended) => object | null,
-	now: () => Promise<object>
+	now: () => Promise<object>,
+	onend: () => void = () => {}
 ): Response {
 	let isOver = false;
 	let stop = () => {};
@@ -21,14 +27,27 @@ export function liveResponse(
 			const encoder = new TextEncoder();
 			const send = (text: string) => controller.enqueue(encoder.encode(text));
 			const message = (data: object) => send(`data: ${JSON.stringify(data)}\n\n`);
+			const unsaid = new Map<string, object>();
+			let pause: ReturnType<typeof setTimeout> | undefined;
+			const tell = () => {
+				pause = undefined;
+				if (unsaid.size === 0) return;
+				for (const data of unsaid.values()) message(data);
+				unsaid.clear();
+				pause = setTimeout(tell, PAUSE_MS);
+			};
 
 			send(`retry: ${RETRY_MS}\n\n`);
 			const beat = setInterval(() => send('event: beat\ndata: \n\n'), BEAT_MS);
 			const offs = [
+				onend,
 				() => clearInterval(beat),
+				() => clearTimeout(pause),
 				onAppended((appended) => {
 					const data = pick(appended);
-					if (data) message(data);
+					if (!data) return;
+					unsaid.set(appended.jobId, data);
+					if (pause === undefined) tell();
 				}),
 				onGap(() => {
 					// A stream that cannot say where things stand ends, and its screen opens another.

@@ -27,6 +27,7 @@ const WRITES: Refusals = {
 	403: 'code "foreign-origin": sent by a page of another site',
 	507: 'The disk is full; nothing was written'
 };
+const RATES: Refusals = { 429: 'Too many requests from this address; see waitS' };
 const STORE: Refusals = {
 	500: 'The server could not answer; the request id finds it in its log',
 	503: 'The store cannot be used now, or the record of this job is damaged'
@@ -46,7 +47,7 @@ function together(...lists: Refusals[]): Array<[string, string]> {
 function operation(given: Operation): object {
 	const { summary, body, ok, again, refusals = {}, parameters, isOpen, writes } = given;
 	const [status, description, content] = ok;
-	const all = together(refusals, isOpen ? {} : GATED, writes ? WRITES : {}, STORE);
+	const all = together(refusals, isOpen ? {} : GATED, writes ? WRITES : {}, RATES, STORE);
 	return {
 		summary,
 		...(parameters ? { parameters } : {}),
@@ -80,6 +81,9 @@ const body: Refusals = {
 	413: 'The body is larger than 8 MB',
 	415: 'The content type is not application/json'
 };
+const streams: Refusals = {
+	429: 'code "too-many-streams": close some of those open in this session, or from this address'
+};
 const noJob = { 404: 'No such job' };
 const judged = {
 	...noJob,
@@ -100,7 +104,11 @@ export const openApiPaths = {
 				'Sign in; the answer sets the session cookie. With "newPin" the PIN is replaced first',
 			body: jsonOf(ref('NewSession')),
 			ok: [201, 'Signed in', anyObject],
-			refusals: { ...body, 403: 'Wrong PIN', 429: 'Too many wrong PINs; see waitS' },
+			refusals: {
+				...body,
+				403: 'code "wrong-pin"; code "device-not-registered": the shop lets only registered devices sign in',
+				429: 'Too many wrong PINs; see waitS'
+			},
 			isOpen: true,
 			writes: true
 		}),
@@ -166,6 +174,16 @@ export const openApiPaths = {
 			writes: true
 		})
 	},
+	'/api/acts': {
+		post: operation({
+			summary:
+				'Add up to 100 acts, of any jobs, in order: "answers" has one for each, with "stored" or with "problem"; one that is not taken holds back (code "held") what follows it on its job',
+			body: jsonOf(ref('NewActs')),
+			ok: [200, 'What became of each', anyObject],
+			refusals: body,
+			writes: true
+		})
+	},
 	'/api/jobs/{id}/sign': {
 		post: operation({
 			summary:
@@ -185,10 +203,10 @@ export const openApiPaths = {
 	'/api/jobs/{id}/live': {
 		get: operation({
 			summary:
-				'Server-sent events: {"seq": n} at once and at each append, and an event "beat" every 10 s',
+				'Server-sent events: {"seq": n} at once and after appends, the last one of each tenth of a second, and an event "beat" every 10 s',
 			parameters: [inPath('id')],
 			ok: [200, 'A stream', stream],
-			refusals: noJob
+			refusals: { ...noJob, ...streams }
 		})
 	},
 	'/api/jobs/{id}/record.json': {
@@ -202,8 +220,9 @@ export const openApiPaths = {
 	'/api/live': {
 		get: operation({
 			summary:
-				'Server-sent events: {"jobId", "seq"} at each append to any job; {"jobId": null, "seq": 0} at once and when appends may have been missed',
-			ok: [200, 'A stream', stream]
+				'Server-sent events: {"jobId", "seq"} after appends to any job, the last one of each job in each tenth of a second; {"jobId": null, "seq": 0} at once and when appends may have been missed',
+			ok: [200, 'A stream', stream],
+			refusals: streams
 		})
 	},
 	'/api/meshes/parts': {

@@ -2,7 +2,13 @@ import { z } from 'zod';
 import { planInputsSchema } from '$lib/core/plan/inputs';
 import { planSchema } from '$lib/core/plan/plan';
 import { eventSchema } from '$lib/core/process/events';
-import { newEventSchema, newJobSchema, newMeshSchema, newSessionSchema } from './api-schemas';
+import {
+	newActsSchema,
+	newEventSchema,
+	newJobSchema,
+	newMeshSchema,
+	newSessionSchema
+} from './api-schemas';
 import { openApiPaths } from './openapi-paths';
 import { recordSchema } from './record-schema';
 import { signatureSchema } from './sign';
@@ -15,6 +21,7 @@ const BODIES = {
 	NewJob: newJobSchema,
 	NewMesh: newMeshSchema,
 	NewEvent: newEventSchema,
+	NewActs: newActsSchema,
 	Signature: signatureSchema,
 	Record: recordSchema
 };
@@ -44,8 +51,14 @@ const problem = {
 	}
 };
 
-/** What others can ask of this server. Source of the form: OpenAPI Specification 3.1 */
+let document: object | null = null;
+
+/** What others can ask of this server; the same for as long as it runs. Source of the form: OpenAPI Specification 3.1 */
 export function openApiDocument(): object {
+	return (document ??= madeDocument());
+}
+
+function madeDocument(): object {
 	const schemas = Object.fromEntries(
 		Object.entries(BODIES).map(([name, schema]) => [name, bodySchema(schema)])
 	);

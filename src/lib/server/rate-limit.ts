@@ -49,10 +49,15 @@ export function rateKindOf(method: string, path: string): RateKind | null {
 	return CHECKS_SECRET.test(path) ? 'secret' : 'write';
 }
 
-/** The limits times GLOVEWRIGHT_RATE_FACTOR, for a large shop behind one address or a load test. */
-export function ratesOf(factor = process.env.GLOVEWRIGHT_RATE_FACTOR): Record<RateKind, Rate> {
+/** GLOVEWRIGHT_RATE_FACTOR, for a large shop behind one address or a load test; 1 when it is no positive number. */
+export function rateFactor(factor = process.env.GLOVEWRIGHT_RATE_FACTOR): number {
 	const times = Number(factor);
-	if (!(times > 0 && Number.isFinite(times))) return RATES;
+	return times > 0 && Number.isFinite(times) ? times : 1;
+}
+
+/** The limits times `rateFactor`. */
+export function ratesOf(factor = process.env.GLOVEWRIGHT_RATE_FACTOR): Record<RateKind, Rate> {
+	const times = rateFactor(factor);
 	const scaled = ({ burst, perMin }: Rate) => ({ burst: burst * times, perMin: perMin * times });
 	return { read: scaled(RATES.read), write: scaled(RATES.write), secret: scaled(RATES.secret) };
 }

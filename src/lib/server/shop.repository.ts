@@ -2,10 +2,18 @@ import { shopSchema, type Shop } from '$lib/core/plan/shop';
 import { now } from './clock';
 import type { Db } from './database';
 
+/** The shop as it was last read, by its text: every request asks for it, and it seldom changes. */
+const lastRead = new WeakMap<Db, { body: string; shop: Shop }>();
+
 /** The shop, or null before it was set up. */
 export async function getShop(db: Db): Promise<Shop | null> {
 	const row = await db.selectFrom('shop').select('body').executeTakeFirst();
-	return row ? shopSchema.parse(JSON.parse(row.body)) : null;
+	if (!row) return null;
+	const kept = lastRead.get(db);
+	if (kept?.body === row.body) return kept.shop;
+	const shop = shopSchema.parse(JSON.parse(row.body));
+	lastRead.set(db, { body: row.body, shop });
+	return shop;
 }
 
 /** @throws ZodError when the shop breaks its schema */

@@ -1,12 +1,13 @@
 import { CompiledQuery, SqliteDialect, SqliteDriver, type DatabaseConnection } from 'kysely';
 import type Sqlite from 'better-sqlite3';
+import { withKeptStatements } from './sqlite-statements';
 
 /** Takes the write lock when a transaction begins, so that what it read still holds when it writes. */
 class ImmediateDriver extends SqliteDriver {
 	readonly #sqlite: Sqlite.Database;
 
 	constructor(sqlite: Sqlite.Database) {
-		super({ database: sqlite });
+		super({ database: withKeptStatements(sqlite) });
 		this.#sqlite = sqlite;
 	}
 

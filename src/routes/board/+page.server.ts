@@ -1,12 +1,14 @@
 import { filterBoard, isEnded } from '$lib/screen/board/arrange-board';
 import { unnamedLine, withWorker } from '$lib/screen/board/board-line';
-import { boardQuery } from '$lib/screen/board/board-query';
+import { boardQuery, type BoardQuery } from '$lib/screen/board/board-query';
 import { now } from '$lib/server/clock';
 import { namesById } from '$lib/server/job-or-error';
 import { projectJobs } from '$lib/server/job-projection';
 import { maySign } from '$lib/server/people.repository';
 import { drawnLines } from './drawn-lines.server';
 import type { PageServerLoad } from './$types';
+
+const ENDED_TOO: ReadonlyArray<BoardQuery['status']> = ['all', 'ended'];
 
 export const load: PageServerLoad = async ({ locals, url, depends }) => {
 	depends('board:lines');
@@ -20,9 +22,11 @@ export const load: PageServerLoad = async ({ locals, url, depends }) => {
 		projectJobs(locals.db, unnamedLine),
 		namesById(locals.db)
 	]);
-	const all = unnamed.map((line) => withWorker(line, names));
-	const lines = filterBoard(all, query, viewer, at);
-	const running = all.filter((line) => !isEnded(line));
+	const running = unnamed.filter((line) => !isEnded(line));
+	// A shop's ended molds are many times those it works on: what is not asked for is not given a name.
+	const asked = ENDED_TOO.includes(query.status) ? unnamed : running;
+	const named = asked.map((line) => withWorker(line, names));
+	const lines = filterBoard(named, query, viewer, at);
 
 	return {
 		now: at,
@@ -30,10 +34,10 @@ export const load: PageServerLoad = async ({ locals, url, depends }) => {
 		query,
 		viewer,
 		counts: {
-			all: all.length,
+			all: unnamed.length,
 			running: running.length,
 			supervisor: running.filter(({ ask }) => ask !== null).length,
-			ended: all.length - running.length
+			ended: unnamed.length - running.length
 		},
 		lines: await drawnLines(locals.db, lines)
 	};

@@ -19,10 +19,12 @@ import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
 import type { BenchTexts } from './bench-texts';
 
-/** Acts that photos may go with. */
+/** Acts that are about no work a camera could see; whoever signs does so on another page. */
+const WITHOUT_PHOTO = ['job.opened', 'briefing.read', 'job.takenOver', 'job.resumed', 'act.undone'];
+/** Acts that the bench asks for a photo with, should there be one. */
 const PHOTO_TYPES = eventSchema.options
-	.filter(({ shape }) => 'photos' in shape)
-	.map(({ shape }): string => shape.type.value);
+	.map(({ shape }): string => shape.type.value)
+	.filter((type) => !WITHOUT_PHOTO.includes(type));
 
 /** A job as far as the bench needs it. */
 interface BenchJob {

@@ -129,7 +129,7 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 			at
 		})),
 		photos: done.flatMap(({ seq, event }) =>
-			('photos' in event ? (event.photos ?? []) : []).map((hash) => ({
+			(event.photos ?? []).map((hash) => ({
 				seq,
 				at: event.at,
 				by: event.by,

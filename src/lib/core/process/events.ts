@@ -11,13 +11,17 @@ const hash = z.string().regex(/^[0-9a-f]{64}$/);
 export const HOLD_IDS = ['readyToCoat', 'readyForShell', 'readyToOpen', 'moldAccepted'] as const;
 export type HoldId = (typeof HOLD_IDS)[number];
 
+const instant = z.iso.datetime({ error: 'an instant in UTC such as 2026-01-05T14:03:00Z' });
+
 /** What every event carries: when it was done, and by whom. The server sets `by` from the session. */
 const base = {
-	at: z.iso.datetime({ error: 'an instant in UTC such as 2026-01-05T14:03:00Z' }),
-	by: z.string().min(1).max(60)
+	at: instant,
+	by: z.string().min(1).max(60),
+	/** What the device's own clock said as it sent the act; beside the server's it shows a clock that is wrong. */
+	sentAt: instant.optional(),
+	/** Pictures of it, by their hash. */
+	photos: z.array(hash).max(12).optional()
 };
-
-const photos = z.array(hash).max(12).optional();
 
 function event<T extends string, S extends z.ZodRawShape>(type: T, shape: S) {
 	return z.strictObject({ type: z.literal(type), ...base, ...shape });
@@ -50,8 +54,7 @@ export const eventSchema = z.discriminatedUnion('type', [
 		inhibitorsConsidered: yes,
 		fixedToBoard: yes,
 		footGapsFilled: yes,
-		note: optionalText,
-		photos
+		note: optionalText
 	}),
 	event('wax.applied', {}),
 	event('wax.buffed', {}),
@@ -61,10 +64,9 @@ export const eventSchema = z.discriminatedUnion('type', [
 		gapMm: z.number().min(0).max(500),
 		screwedFromBelow: yes,
 		cornersTight: yes,
-		insideReleased: yes,
-		photos
+		insideReleased: yes
 	}),
-	event('hold.requested', { hold: z.enum(HOLD_IDS), note: optionalText, photos }),
+	event('hold.requested', { hold: z.enum(HOLD_IDS), note: optionalText }),
 	event('hold.signed', { hold: z.enum(HOLD_IDS), note: optionalText }),
 	event('hold.sentBack', { hold: z.enum(HOLD_IDS), to: z.enum(PHASE_IDS), reason: text }),
 	event('mold.rejected', { reason: text }),
@@ -86,36 +88,33 @@ export const eventSchema = z.discriminatedUnion('type', [
 	event('coat.finished', {
 		/** Layers of cloth or strand in a round of the shell, counted. */
 		layersLaid: z.number().int().min(0).max(99).optional(),
-		shortReason: optionalText,
-		photos
+		shortReason: optionalText
 	}),
 	event('coat.brushedBack', {}),
 	event('tack.tested', {
 		result: z.enum(['wet', 'almost tack-free', 'hard']),
 		place: optionalText
 	}),
-	event('surface.abraded', { grit: shortText, wiped: yes, dried: yes, reason: text, photos }),
+	event('surface.abraded', { grit: shortText, wiped: yes, dried: yes, reason: text }),
 	event('deviation.decided', { accepted: z.boolean(), note: text }),
 	event('thickness.measured', {
 		points: z
 			.array(z.strictObject({ place: shortText, thicknessMm: z.number().min(0).max(100) }))
 			.min(3)
-			.max(60),
-		photos
+			.max(60)
 	}),
 	event('coat.added', { reason: text }),
 	event('glove.tested', {
 		result: z.enum(['soft', 'cured']),
 		shoreA: z.number().min(0).max(100).optional()
 	}),
-	event('glove.trimmed', { edgeSquare: yes, frameClean: yes, photos }),
+	event('glove.trimmed', { edgeSquare: yes, frameClean: yes }),
 	event('glove.waxed', { wholeBack: yes, coats: z.number().int().min(1).max(6) }),
 	event('frame.refitted', { tight: z.boolean(), note: optionalText }),
 	event('shell.finished', {
 		thicknessMm: z.number().min(0).max(200),
 		cornersFull: yes,
-		feetLevel: yes,
-		photos
+		feetLevel: yes
 	}),
 	event('shell.tested', { result: z.enum(['soft', 'hard']) }),
 	event('mold.opened', { boardOff: yes, wedgedEvenly: yes, note: optionalText }),
@@ -126,7 +125,7 @@ export const eventSchema = z.discriminatedUnion('type', [
 		/** The keys of a plain line: which, and where. */
 		keys: optionalText
 	}),
-	event('glove.peeled', { whole: z.boolean(), note: optionalText, photos }),
+	event('glove.peeled', { whole: z.boolean(), note: optionalText }),
 	event('glove.washed', { filmGone: yes }),
 	event('mold.inspected', {
 		voids: z.number().int().min(0).max(1000),
@@ -146,29 +145,26 @@ export const eventSchema = z.discriminatedUnion('type', [
 		/** Places of former trouble that were looked at, by their number. */
 		lookedAt: z.record(z.string().max(4), z.boolean()).optional(),
 		verdict: z.enum(['sound', 'needs repair', 'reject']),
-		note: optionalText,
-		photos
+		note: optionalText
 	}),
-	event('mold.repaired', { done: text, photos }),
+	event('mold.repaired', { done: text }),
 	event('part.poured', {
 		massG: massG.positive(),
 		headMm: z.number().min(1).max(10_000),
 		lot: shortText
 	}),
-	event('part.released', { result: z.enum(['good', 'faulty']), note: optionalText, photos }),
+	event('part.released', { result: z.enum(['good', 'faulty']), note: optionalText }),
 	event('mold.handedOver', { to: shortText, storage: text, repair: text, wornOutWhen: text }),
 	event('trouble.reported', {
 		trouble: z.enum(TROUBLE_IDS),
 		place: optionalText,
-		note: text,
-		photos
+		note: text
 	}),
 	/** A test away from the mold: does a cup foam, does a patch cure. */
 	event('test.judged', {
 		kind: z.enum(['test cup', 'test patch']),
 		result: z.enum(['good', 'bad']),
-		note: optionalText,
-		photos
+		note: optionalText
 	}),
 	event('trouble.mended', {
 		how: text,

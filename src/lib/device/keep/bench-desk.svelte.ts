@@ -15,7 +15,7 @@ import { openKept, type KeptDatabase } from './kept-database';
 import { LONGEST_AWAY_S, titleIn, type KeptJob } from './kept-job';
 import { KeptPhotos } from './kept-photos';
 import { keptUpToDate } from './kept-server';
-import { postAct } from './post-act';
+import { postActs } from './post-acts';
 import { sendInTurn } from './send-in-turn';
 import type { ActStore, WaitingAct } from './waiting-act';
 
@@ -130,7 +130,7 @@ export class BenchDesk {
 
 	/** Sends what waits, of all molds. */
 	async send(): Promise<void> {
-		await sendInTurn(this.#acts, (act) => postAct(act, this.#photos), this.viewer.id);
+		await sendInTurn(this.#acts, (acts) => postActs(acts, this.#photos), this.viewer.id);
 		await this.#recall();
 	}
 

@@ -29,7 +29,6 @@ export class KeptPhotos {
 
 	/** Forgets the photos of an act that was written. */
 	async drop(event: ProcessEvent): Promise<void> {
-		if (!('photos' in event)) return;
 		for (const hash of event.photos ?? []) await this.#db.delete('photos', hash);
 	}
 }

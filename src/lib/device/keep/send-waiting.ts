@@ -5,8 +5,13 @@ export type Posted =
 	| { status: 'written' }
 	/** Not taken, and why, in words. */
 	| { status: 'not taken'; reason: string }
+	/** Not looked at, since one before it on the same mold was not written. */
+	| { status: 'held' }
 	| { status: 'no answer' }
 	| { status: 'sign in' };
+
+/** Posts acts and gives an answer for each; after one that is not written it holds those behind it on the same mold. */
+export type Post = (acts: readonly WaitingAct[]) => Promise<Posted[]>;
 
 export interface Sent {
 	written: number;
@@ -16,52 +21,60 @@ export interface Sent {
 	stoppedBy: 'no answer' | 'sign in' | null;
 }
 
+/** In one request: few enough that a slow line gets an answer. */
+const AT_ONCE = 20;
 const FOLLOWED = 'It was done after an entry that was not taken, and may have counted on it.';
 
 /**
  * Sends what waits, in order. What is not taken is marked with its reason, and so is all that was
  * done after it on the same mold; nothing is thrown away. Acts of somebody else than who is signed in
- * go on waiting: the server writes an act under the name of whoever sends it.
+ * go on waiting, and so does what follows them: the server writes an act under the name of whoever sends it.
  */
-export async function sendWaiting(
-	store: ActStore,
-	post: (act: WaitingAct) => Promise<Posted>,
-	personId: string
-): Promise<Sent> {
+export async function sendWaiting(store: ActStore, post: Post, personId: string): Promise<Sent> {
 	const sent: Sent = { written: 0, needLook: 0, stoppedBy: null };
+	const due = inOrder(await store.all()).filter(({ refusal }) => refusal === null);
+	const own = beforeOthers(due, personId);
+	if (own.length < due.length) sent.stoppedBy = 'sign in';
+
+	/** Molds on which an act was not written; with words, when what follows needs a look too. */
 	const halted = new Map<string, string | null>();
-	for (const act of inOrder(await store.all())) {
-		if (act.refusal !== null) continue;
-		const halt = halted.get(act.jobId);
-		if (halt !== undefined) {
-			// Behind one of somebody else's it only waits.
-			if (halt !== null) {
-				await store.put({ ...act, refusal: halt });
-				sent.needLook += 1;
-			}
-			continue;
-		}
-		if (act.event.by !== personId) {
-			halted.set(act.jobId, null);
-			sent.stoppedBy ??= 'sign in';
-			continue;
-		}
-		const answer = await post(act);
-		switch (answer.status) {
-			case 'written':
+	const followed = async (act: WaitingAct) => {
+		const words = halted.get(act.jobId);
+		if (!words) return;
+		await store.put({ ...act, refusal: words });
+		sent.needLook += 1;
+	};
+	for (let from = 0; from < own.length; from += AT_ONCE) {
+		const acts = own.slice(from, from + AT_ONCE);
+		const open = acts.filter(({ jobId }) => !halted.has(jobId));
+		for (const act of acts) if (halted.has(act.jobId)) await followed(act);
+		const answers = open.length > 0 ? await post(open) : [];
+		for (const [index, act] of open.entries()) {
+			const answer = answers[index] ?? { status: 'no answer' };
+			if (answer.status === 'written') {
 				await store.drop(act.id);
 				sent.written += 1;
-				break;
-			case 'not taken':
+			} else if (halted.has(act.jobId)) {
+				await followed(act);
+			} else if (answer.status === 'not taken') {
 				await store.put({ ...act, refusal: answer.reason });
-				halted.set(act.jobId, FOLLOWED);
 				sent.needLook += 1;
-				break;
-			default:
+				halted.set(act.jobId, FOLLOWED);
+			} else {
 				// Other molds may still get through: one act that upsets the server must not hold them all.
 				halted.set(act.jobId, null);
-				sent.stoppedBy = answer.status;
+				if (answer.status !== 'held') sent.stoppedBy = answer.status;
+			}
 		}
 	}
 	return sent;
+}
+
+/** The acts of this person that have none of somebody else's before them on their mold. */
+function beforeOthers(acts: readonly WaitingAct[], personId: string): WaitingAct[] {
+	const others = new Set<string>();
+	return acts.filter(({ jobId, event }) => {
+		if (event.by !== personId) others.add(jobId);
+		return !others.has(jobId);
+	});
 }

@@ -1,7 +1,7 @@
 import { keptActs } from './kept-acts';
 import { openKept } from './kept-database';
 import { KeptPhotos } from './kept-photos';
-import { postAct } from './post-act';
+import { postActs } from './post-acts';
 import { sendInTurn } from './send-in-turn';
 import type { WaitingAct } from './waiting-act';
 
@@ -17,7 +17,7 @@ export class WaitingElsewhere {
 		const isDue = ({ event, refusal }: WaitingAct) => event.by === personId && refusal === null;
 		if (personId !== null && (await store.all()).some(isDue)) {
 			const photos = new KeptPhotos(db);
-			await sendInTurn(store, (act) => postAct(act, photos), personId);
+			await sendInTurn(store, (acts) => postActs(acts, photos), personId);
 		}
 		this.acts = await store.all();
 		db.close();

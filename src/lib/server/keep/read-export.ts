@@ -4,6 +4,7 @@ import { verifyChain } from '$lib/core/log/chain';
 import { recordSchema, type JobRecord } from '../record-schema';
 import { manifestHashOf, manifestSchema, recordName, type Manifest } from './manifest';
 import { ZipReader } from './zip-reader';
+import { nativeSha256 } from '../native-sha256';
 
 /** A whole shop in a zip, checked file by file. */
 export class ShopExport {
@@ -49,13 +50,13 @@ export class ShopExport {
 		const record = parsed.data;
 		const { events, plan, planHash } = record;
 		const [first] = events;
-		if (sha256Hex(canonicalJson(plan)) !== planHash)
+		if (nativeSha256(canonicalJson(plan)) !== planHash)
 			throw new Error(`${name}: the plan was altered`);
 		const isOwn = first?.jobId === job.id && first.event.type === 'job.opened';
 		if (!isOwn || first.event.type !== 'job.opened' || first.event.planHash !== planHash) {
 			throw new Error(`${name}: it is not the record of ${job.id}`);
 		}
-		const chain = verifyChain(events);
+		const chain = verifyChain(events, nativeSha256);
 		if (!chain.ok) throw new Error(`${name}: ${chain.reason}`);
 		if (chain.head !== job.headHash) throw new Error(`${name}: it does not end with its head`);
 		return record;

@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
 import { setImmediate as turn } from 'node:timers/promises';
-import { canonicalJson, sha256Hex } from '$lib/core/log/canonical';
+import { canonicalJson } from '$lib/core/log/canonical';
 import { verifyChain } from '$lib/core/log/chain';
 import type { Db } from '../database';
 import { readEvents } from '../event-rows';
 import { openMesh } from '../mesh-files';
+import { nativeSha256 } from '../native-sha256';
 
 /** The last link of a job's chain: whoever keeps it elsewhere sees a log that was rewritten whole. */
 export interface Head {
@@ -50,7 +51,8 @@ async function verifyJobs(db: Db, check: StoreCheck): Promise<void> {
 export async function verifyJob(db: Db, id: string): Promise<Head | { fault: string }> {
 	const row = await db.selectFrom('job').selectAll().where('id', '=', id).executeTakeFirst();
 	if (!row) return { fault: 'it is not there' };
-	if (sha256Hex(row.plan) !== row.plan_hash) return { fault: 'the plan does not match its hash' };
+	if (nativeSha256(row.plan) !== row.plan_hash)
+		return { fault: 'the plan does not match its hash' };
 	let log;
 	try {
 		log = await readEvents(db, id);
@@ -62,7 +64,7 @@ export async function verifyJob(db: Db, id: string): Promise<Head | { fault: str
 	if (first?.jobId !== id || first.event.type !== 'job.opened')
 		return { fault: 'it has no opening' };
 	if (first.event.planHash !== row.plan_hash) return { fault: 'it was opened with another plan' };
-	const chain = verifyChain(log);
+	const chain = verifyChain(log, nativeSha256);
 	return chain.ok ? { jobId: id, seq: log.length, headHash: chain.head } : { fault: chain.reason };
 }
 
@@ -97,5 +99,5 @@ async function verifyMeshes(db: Db, check: StoreCheck): Promise<void> {
 /** The list of heads as it is kept elsewhere: one line of canonical JSON with a hash of its own. */
 export function headListText(heads: readonly Head[], shopName: string, at: string): string {
 	const unsealed = { format: 'glovewright.heads.1', at, shop: shopName, heads };
-	return canonicalJson({ ...unsealed, listHash: sha256Hex(canonicalJson(unsealed)) });
+	return canonicalJson({ ...unsealed, listHash: nativeSha256(canonicalJson(unsealed)) });
 }

@@ -1,8 +1,9 @@
 import { api } from '$lib/server/api';
-import { liveResponse } from '$lib/server/live-response';
+import { liveStream } from '$lib/server/live-stream';
 
-export const GET = api(() =>
-	liveResponse(
+export const GET = api((event) =>
+	liveStream(
+		event,
 		({ jobId, seq }) => ({ jobId, seq }),
 		// Of no job in particular: what the board shows may be from before this line was open.
 		async () => ({ jobId: null, seq: 0 })

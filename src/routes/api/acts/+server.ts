@@ -1,0 +1,13 @@
+import { json } from '@sveltejs/kit';
+import { actProblem } from '$lib/server/act-problem';
+import { postActs } from '$lib/server/acts';
+import { api, personOf, readJson } from '$lib/server/api';
+import { newActsSchema } from '$lib/server/api-schemas';
+
+/** Several acts in one request, as a device sends them that was away: each judged and answered by itself. */
+export const POST = api(async ({ locals, request }) => {
+	const by = personOf(locals).id;
+	const { acts } = await readJson(request, newActsSchema);
+	const { db, requestId } = locals;
+	return json({ answers: await postActs({ db, by, requestId }, acts) });
+});

@@ -1,0 +1,159 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
+import { newActId } from '../../src/lib/server/act-id';
+import { createJob } from '../../src/lib/server/jobs.repository';
+import { openStore } from '../../src/lib/server/store';
+import { seedShop, signIn, WORKER_PIN } from '../e2e/seeded-shop';
+import { ServerProcess } from '../e2e/server-process';
+import { freePort } from '../fixtures/free-port';
+import { handPlan } from '../fixtures/plan';
+import { Screen } from '../torture/screen';
+import { KeepAlive } from './keep-alive';
+
+const SCREENS = 50;
+const BENCHES = 8;
+/** As a device sends that was away. */
+const TOGETHER = 50;
+const WARM_MS = 1500;
+const LOAD_MS = 5000;
+
+const reading = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn: true };
+
+export interface AppendTimes {
+	/** Commits of a bare loop in a second. */
+	bare: number;
+	/** Acts on the disk in a second, one a request. */
+	single: number;
+	/** The same, `TOGETHER` a request. */
+	together: number;
+	p50Ms: number;
+	p99Ms: number;
+}
+
+/** Appends through the whole server beside a bare loop on the same disk, and with screens that follow. */
+export async function benchAppends(folder: string): Promise<AppendTimes> {
+	const bare = await bareCommitsPerS(join(folder, 'bare'));
+	const { worker, jobIds } = await seedShop(join(folder, 'appends'), { jobs: BENCHES });
+	const server = await startedOn(join(folder, 'appends'));
+	const cookie = await signIn(server.url, worker.id, WORKER_PIN);
+	const line = new KeepAlive(server.url, cookie, BENCHES);
+	const benches = jobIds.map((jobId) => new PostingBench(jobId, line));
+
+	const single = await perSecond(benches, 1);
+	const together = await perSecond(benches, TOGETHER);
+	const screens = Array.from({ length: SCREENS }, (_, n) => new Screen(jobIds[n % BENCHES] ?? ''));
+	const following = screens.map((screen) => screen.follow(server.url, cookie));
+	await perSecond(benches, 1);
+	const sorted = benches.flatMap(({ answersMs }) => answersMs).sort((a, b) => a - b);
+
+	for (const screen of screens) screen.end();
+	await Promise.all(following);
+	line.end();
+	await server.end('SIGTERM');
+	const at = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] ?? Number.NaN;
+	return { bare, single, together, p50Ms: at(0.5), p99Ms: at(0.99) };
+}
+
+/** One bench at one mold: it sends, waits for the answer and sends again. */
+class PostingBench {
+	answersMs: number[] = [];
+	#seq = 2;
+
+	constructor(
+		private readonly jobId: string,
+		private readonly line: KeepAlive
+	) {}
+
+	/** @returns how many acts were written until then */
+	async post(count: number, untilMs: number): Promise<number> {
+		this.answersMs = [];
+		let written = 0;
+		while (performance.now() < untilMs) {
+			const fromMs = performance.now();
+			const acts = Array.from({ length: count }, (_, n) => ({
+				id: newActId(),
+				seq: this.#seq + n,
+				event: reading
+			}));
+			await this.#send(acts);
+			this.#seq += count;
+			written += count;
+			this.answersMs.push(performance.now() - fromMs);
+		}
+		return written;
+	}
+
+	async #send(acts: Array<{ id: string; seq: number; event: object }>): Promise<void> {
+		const [only] = acts;
+		if (acts.length === 1 && only) {
+			await this.line.post(`/api/jobs/${this.jobId}/events`, only);
+			return;
+		}
+		const { jobId } = this;
+		const said = await this.line.post('/api/acts', {
+			acts: acts.map((act) => ({ ...act, jobId }))
+		});
+		if (said.includes('"problem"')) throw new Error(`not written: ${said.slice(0, 500)}`);
+	}
+}
+
+async function perSecond(benches: readonly PostingBench[], count: number): Promise<number> {
+	const run = async (ms: number) => {
+		const fromMs = performance.now();
+		const each = await Promise.all(benches.map((bench) => bench.post(count, fromMs + ms)));
+		return (1000 * each.reduce((sum, n) => sum + n, 0)) / (performance.now() - fromMs);
+	};
+	await run(WARM_MS);
+	return run(LOAD_MS);
+}
+
+export async function startedOn(dataDir: string): Promise<ServerProcess> {
+	const server = new ServerProcess({
+		port: await freePort(),
+		dataDir,
+		// None: reading one at each look at the clock is no part of what is timed.
+		clockFile: '',
+		env: { GLOVEWRIGHT_LOG: 'error' }
+	});
+	await server.start();
+	return server;
+}
+
+/** Commits of the same rows into the same table in a second, with the store's own settings and nothing else. */
+async function bareCommitsPerS(folder: string): Promise<number> {
+	mkdirSync(folder, { recursive: true });
+	const store = await openStore(folder);
+	const at = new Date().toISOString();
+	const jobId = await createJob(store, { plan: handPlan(), by: 'somebody', at, content: {} });
+	await store.destroy();
+	const db = new Sqlite(join(folder, 'glovewright.db'));
+	for (const pragma of ['journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON']) {
+		db.pragma(pragma);
+	}
+	const insert = db.prepare(
+		'insert into event (id, job_id, seq, event, recorded_at, prev_hash, hash) values (?, ?, ?, ?, ?, ?, ?)'
+	);
+	const event = JSON.stringify({ ...reading, at, by: newActId() });
+	const hash = '0'.repeat(64);
+	const fromMs = performance.now();
+	let seq = 2;
+	while (performance.now() - fromMs < LOAD_MS / 2) {
+		insert.run(newActId(), jobId, seq++, event, at, hash, hash);
+	}
+	const perS = (1000 * (seq - 2)) / (performance.now() - fromMs);
+	db.close();
+	return perS;
+}
+
+/** Lines to print. */
+export function appendLines({ bare, single, together, p50Ms, p99Ms }: AppendTimes): string[] {
+	const beside = (perS: number) =>
+		`${perS.toFixed(0).padStart(5)}/s beside ${bare.toFixed(0)}/s of a bare loop: ${Math.round((100 * perS) / bare)} %`;
+	return [
+		`durable appends, ${BENCHES} benches`,
+		`  sent ${TOGETHER} together  ${beside(together)} (50 %)`,
+		`  sent one by one   ${beside(single)}`,
+		`  one by one, ${SCREENS} screens following   p50 ${p50Ms.toFixed(1)} ms, p99 ${p99Ms.toFixed(1)} ms (25 ms)`
+	];
+}
