@@ -1,6 +1,6 @@
 import type { Cookies, RequestEvent } from '@sveltejs/kit';
 import { sql } from 'kysely';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, onTestFinished, test, vi } from 'vitest';
 import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -10,14 +10,18 @@ import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { planHash } from '../../src/lib/core/plan/plan-hash';
 import { handle, init } from '../../src/hooks.server';
 import type { Db } from '../../src/lib/server/database';
+import { setOnlyKnownDevices } from '../../src/lib/server/devices';
 import { createJob } from '../../src/lib/server/jobs.repository';
+import { closeLive } from '../../src/lib/server/live';
 import { openApiPaths } from '../../src/lib/server/openapi-paths';
 import { addPerson } from '../../src/lib/server/people.repository';
 import { TINY_PNG } from '../fixtures/filled-shop';
 import { savePhoto } from '../../src/lib/server/photos';
+import { RATES } from '../../src/lib/server/rate-limit';
 import { createShop } from '../../src/lib/server/setup';
 import { SESSION_COOKIE, startSession } from '../../src/lib/server/sessions';
 import { openStore } from '../../src/lib/server/store';
+import { MOST_STREAMS } from '../../src/lib/server/stream-slots';
 import { testInputs, testShop } from '../fixtures/materials';
 import { handPlan } from '../fixtures/plan';
 
@@ -48,6 +52,8 @@ interface Asked {
 	params?: Record<string, string>;
 	query?: string;
 	isTooLarge?: boolean;
+	isLeftOpen?: boolean;
+	address?: string;
 }
 
 let db: Db;
@@ -85,13 +91,13 @@ async function ask(name: string, asked: Asked = {}): Promise<number> {
 		params,
 		cookies,
 		locals: {},
-		getClientAddress: () => '192.0.2.1'
+		getClientAddress: () => asked.address ?? '192.0.2.1'
 	} as unknown as RequestEvent;
 	const file = `../../src/routes${path.replaceAll('{', '[').replaceAll('}', ']')}/+server.ts`;
 	const handler = modules[file]?.[method];
 	if (!handler) throw new Error(`${name} has no handler`);
 	const response = await handle({ event, resolve: async (given) => handler(given) });
-	await response.body?.cancel();
+	if (!asked.isLeftOpen) await response.body?.cancel();
 	seen.set(name, (seen.get(name) ?? new Set()).add(response.status));
 	return response.status;
 }
@@ -106,6 +112,24 @@ beforeAll(async () => {
 afterAll(async () => {
 	await db.destroy();
 	rmSync(folder, { recursive: true, force: true });
+});
+
+test('every operation says what it answers to an address that asks too much', async () => {
+	const address = '192.0.2.9';
+	// The clock stands, or a slow machine is given new tokens meanwhile.
+	vi.useFakeTimers({ toFake: ['performance'] });
+	onTestFinished(() => void vi.useRealTimers());
+	const { read, write, secret } = RATES;
+	const askOften = async (name: string, times: number) => {
+		for (let n = 0; n < times; n++)
+			await ask(name, { address, origin: 'http://elsewhere.example' });
+	};
+	await askOften('GET /api/live', read.burst);
+	await askOften('POST /api/photos', write.burst);
+	await askOften('POST /api/session', secret.burst);
+	for (const { name } of operations) {
+		expect([name, await ask(name, { address })]).toEqual([name, 429]);
+	}
 });
 
 test('every operation says what it answers before there is a shop, and to a page of another site', async () => {
@@ -189,6 +213,7 @@ test('what each operation can answer beside that', async () => {
 		['POST /api/jobs/{id}/events', 200, { body: act }],
 		['POST /api/jobs/{id}/events', 409, { body: { ...act, id: newActId() } }],
 		['POST /api/jobs/{id}/events', 404, { body: act, params: nowhere }],
+		['POST /api/acts', 200, { body: { acts: [{ ...act, jobId: 'job-00001' }] } }],
 		['GET /api/jobs/{id}/live', 200, {}],
 		['GET /api/jobs/{id}/live', 404, { params: nowhere }],
 		['GET /api/jobs/{id}/record.json', 200, {}],
@@ -229,6 +254,24 @@ test('what each operation can answer beside that', async () => {
 	const mesh = createHash('sha256').update('solid a\nfacet\nendsolid a\n').digest('hex');
 	expect(await ask('GET /api/meshes/{hash}', { token, params: { hash: mesh } })).toBe(200);
 }, 60_000);
+
+test('a device that is not registered is turned away where only those may sign in', async () => {
+	await setOnlyKnownDevices(db, true);
+	expect(await ask('POST /api/session', { body: { personId: workerId, pin: '1357' } })).toBe(403);
+	await setOnlyKnownDevices(db, false);
+});
+
+test('one session has no more live streams than it may', async () => {
+	const token = await startSession(db, workerId, new Date().toISOString());
+	const open = Array.from({ length: MOST_STREAMS.session }, () =>
+		ask('GET /api/live', { token, isLeftOpen: true })
+	);
+	expect(new Set(await Promise.all(open))).toEqual(new Set([200]));
+	expect(await ask('GET /api/live', { token })).toBe(429);
+	expect(await ask('GET /api/jobs/{id}/live', { token })).toBe(429);
+	closeLive();
+	expect(await ask('GET /api/live', { token })).toBe(200);
+});
 
 test('a store that refuses is said with its status', async () => {
 	const token = tokens.worker;

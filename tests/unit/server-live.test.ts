@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { publishAppended, publishGap } from '../../src/lib/server/live';
+import { closeLive, publishAppended, publishGap } from '../../src/lib/server/live';
 import { liveResponse } from '../../src/lib/server/live-response';
 
 afterEach(() => void vi.useRealTimers());
@@ -54,4 +54,54 @@ test('a stream that cannot say where things stand ends', async () => {
 	publishGap();
 	publishGap();
 	expect(await response.text()).toBe('retry: 2000\n\ndata: {"seq":1}\n\n');
+});
+
+test('many appends in a moment are told as the last one of each job', async () => {
+	vi.useFakeTimers();
+	const response = liveResponse(
+		({ jobId, seq }) => ({ jobId, seq }),
+		async () => ({ seq: 0 })
+	);
+	const said: string[] = [];
+	const reading = response.body?.pipeThrough(new TextDecoderStream()).pipeTo(
+		new WritableStream({
+			write(text) {
+				said.push(...text.split('\n\n').filter((line) => line.includes('jobId')));
+			}
+		})
+	);
+	for (let seq = 2; seq <= 30; seq++) publishAppended({ jobId: 'a', seq });
+	publishAppended({ jobId: 'b', seq: 5 });
+	await vi.advanceTimersByTimeAsync(100);
+	publishAppended({ jobId: 'a', seq: 31 });
+	await vi.advanceTimersByTimeAsync(1000);
+	publishAppended({ jobId: 'a', seq: 32 });
+	await vi.advanceTimersByTimeAsync(0);
+	expect(said.map((line) => JSON.parse(line.slice('data: '.length)) as object)).toEqual([
+		{ jobId: 'a', seq: 2 },
+		{ jobId: 'a', seq: 30 },
+		{ jobId: 'b', seq: 5 },
+		{ jobId: 'a', seq: 31 },
+		{ jobId: 'a', seq: 32 }
+	]);
+	closeLive();
+	await reading;
+});
+
+test('whoever ends a stream, its place is given back once', async () => {
+	const onend = vi.fn();
+	const now = async () => ({ seq: 1 });
+	await liveResponse(() => null, now, onend).body?.cancel();
+	expect(onend).toHaveBeenCalledTimes(1);
+	const open = liveResponse(() => null, now, onend);
+	closeLive();
+	await open.text();
+	expect(onend).toHaveBeenCalledTimes(2);
+	const failing = liveResponse(
+		() => null,
+		() => Promise.reject(new Error('gone')),
+		onend
+	);
+	await expect(failing.text()).rejects.toThrow('gone');
+	expect(onend).toHaveBeenCalledTimes(3);
 });

@@ -27,15 +27,19 @@ function keepOffset(offsetMs: number): void {
  * counts on from it, so that a wrong clock in a tablet moves no window.
  */
 export class ServerClock {
-	#offsetMs = 0;
+	#offsetMs = $state(0);
 	#ms = $state(0);
+	/** Whether the server was ever heard by this device: without, the two clocks cannot be held together. */
+	#isHeard = $state(true);
 
 	/** The instant of a page that was kept on this device: long past. */
 	#stale: string | null = null;
 
 	constructor(serverNow: string) {
 		if (isKeptPage()) this.#stale = serverNow;
-		this.#offsetMs = isKeptPage() ? (keptOffsetMs() ?? 0) : Date.parse(serverNow) - Date.now();
+		const kept = keptOffsetMs();
+		this.#isHeard = !isKeptPage() || kept !== null;
+		this.#offsetMs = isKeptPage() ? (kept ?? 0) : Date.parse(serverNow) - Date.now();
 		this.#ms = Date.now() + this.#offsetMs;
 	}
 
@@ -44,10 +48,16 @@ export class ServerClock {
 		return addSeconds(EPOCH, this.#ms / 1000);
 	}
 
+	/** By how much this device's clock runs ahead of the server's, s; null before the server was heard. */
+	get skewS(): number | null {
+		return this.#isHeard ? -this.#offsetMs / 1000 : null;
+	}
+
 	/** Takes the server's instant from an answer that has just come in. */
 	set(serverNow: string): void {
 		if (serverNow === this.#stale) return;
 		this.#offsetMs = Date.parse(serverNow) - Date.now();
+		this.#isHeard = true;
 		keepOffset(this.#offsetMs);
 		this.#tick();
 	}

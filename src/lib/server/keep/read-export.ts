@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { sha256Hex, canonicalJson } from '$lib/core/log/canonical';
+import { canonicalJson } from '$lib/core/log/canonical';
 import { verifyChain } from '$lib/core/log/chain';
 import { recordSchema, type JobRecord } from '../record-schema';
 import { manifestHashOf, manifestSchema, recordName, type Manifest } from './manifest';

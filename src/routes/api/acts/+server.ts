@@ -1,5 +1,4 @@
 import { json } from '@sveltejs/kit';
-import { actProblem } from '$lib/server/act-problem';
 import { postActs } from '$lib/server/acts';
 import { api, personOf, readJson } from '$lib/server/api';
 import { newActsSchema } from '$lib/server/api-schemas';

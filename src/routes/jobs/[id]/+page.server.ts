@@ -7,6 +7,7 @@ import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { jobSummary } from '$lib/core/process/summary';
 import { withCustomary } from '$lib/core/process/typed-units';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
+import { skewWords } from '$lib/screen/record/skew-words';
 import { newActId } from '$lib/server/act-id';
 import { abandonFromForm } from '$lib/server/abandon-form';
 import { mayAbandon } from '$lib/server/append-rights';
@@ -47,6 +48,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 				label: ENTRY_LABELS[event.type],
 				words: withCustomary(wordsOf(event), locals.shop?.units ?? 'SI'),
 				enteredAt: isEnteredLater({ at: event.at, recordedAt }) ? recordedAt : null,
+				skew: skewWords({ sentAt: event.sentAt ?? null, recordedAt }),
 				undoneFor: state.undone[id] ?? null
 			}))
 			.reverse()

@@ -62,6 +62,7 @@ function recordOf(job: JobFile, names: Record<string, string>) {
 			seq,
 			at: event.at,
 			recordedAt,
+			sentAt: event.sentAt ?? null,
 			by: event.by,
 			label: ENTRY_LABELS[event.type],
 			hash,
