@@ -12,6 +12,8 @@ const test = testOnOneServer(async (app) => {
 const PAGES = [
 	'/board',
 	'/board?status=all&sort=name',
+	'/board/days',
+	'/board/wall',
 	'/patterns',
 	'/patterns/new',
 	'/patterns/demo-relief-panel',
