@@ -180,7 +180,7 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 		// A ball of 1.2 mm dips 0.23 mm into 1.4 mm: 7.77 mm stay under its middle, 8 mm at the walls.
 		await expect(part).toContainText(/would trap air at 1 \(groove, 1\.4 mm wide, (7\.[89]|8) mm/);
 		await expect(part.getByRole('row', { name: /^1 groove/ })).toContainText('1.4 mm');
-		await expectSound(page, '/jobs/new with a mesh', '#part-bridging');
+		await expectSound(page, '/jobs/new with a mesh', { within: '#part-bridging' });
 		await page.getByRole('button', { name: 'Accept this plan' }).click();
 		await page.waitForURL(/\/jobs\/[0-9a-f-]{36}$/);
 	});
@@ -195,7 +195,7 @@ test('without WebGL: a slot is found by keys alone, listed in the plan, and told
 		await page.getByRole('slider', { name: 'Plane' }).press('Home');
 		await expect(page.getByText('6 mm front of the middle', { exact: true })).toBeVisible();
 		await expect(page.getByRole('progressbar')).toHaveCount(0, { timeout: 120_000 });
-		await expectSound(page, 'an accepted plan of a mesh pattern', '#part-bridging');
+		await expectSound(page, 'an accepted plan of a mesh pattern', { within: '#part-bridging' });
 	});
 	await test.step('the bench tells it before the first cup', async () => {
 		await page.goto(`${job}/bench`);
