@@ -14,6 +14,7 @@ const PAGES = pagesCache(version);
 const READING = `reading ${version}`;
 const APART = '/apart.html';
 const ROOM = '/read';
+const PHOTOS = '/api/photos/';
 const assets = new Set([...build, ...files]);
 
 worker.addEventListener('install', (event) => {
@@ -46,12 +47,21 @@ worker.addEventListener('fetch', (event) => {
 	}
 	const isAsset = assets.has(url.pathname) || url.pathname.startsWith('/_app/immutable/');
 	if (isAsset) return event.respondWith(asset(url.pathname, request));
+	if (url.pathname.startsWith(PHOTOS)) return event.respondWith(photo(request, url));
 	if (request.mode === 'navigate') event.respondWith(page(request, url));
 });
 
 /** From whichever app this device has, since a page may come from a newer one than this worker. */
 async function asset(path: string, request: Request): Promise<Response> {
 	return (await caches.match(path)) ?? fetch(request);
+}
+
+/** A photo from the server, or as it waits on this device to be sent. */
+async function photo(request: Request, { pathname }: URL): Promise<Response> {
+	const kept = await openKept().catch(() => null);
+	const waiting = await kept?.get('photos', pathname.slice(PHOTOS.length)).catch(() => undefined);
+	kept?.close();
+	return waiting ? new Response(waiting) : fetch(request);
 }
 
 function cacheFor(path: string): string | null {

@@ -1,5 +1,7 @@
 const LONGEST_PX = 1600;
 const QUALITY = 0.82;
+/** For a photo of some hundred kB over a slow line. */
+const PATIENCE_MS = 60_000;
 
 /**
  * A photo as it is kept: at most 1600 px on its longer side, JPEG. Drawing it anew also leaves behind
@@ -42,7 +44,8 @@ export async function postPhoto(body: Blob): Promise<SentPhoto> {
 		const answer = await fetch('/api/photos', {
 			method: 'POST',
 			headers: { 'content-type': body.type },
-			body
+			body,
+			signal: AbortSignal.timeout(PATIENCE_MS)
 		});
 		if (answer.status === 401) {
 			return { ok: false, reason: 'Sign in first.', stoppedBy: 'sign in' };

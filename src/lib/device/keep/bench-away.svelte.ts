@@ -63,8 +63,11 @@ export class BenchAway {
 		if (this.#isSending || !this.#desk || (this.view === null && !this.#desk.hasUnsent)) return;
 		this.#isSending = true;
 		clearTimeout(this.#again);
-		await this.refresh(fromServer, at());
-		this.#isSending = false;
+		try {
+			await this.refresh(fromServer, at());
+		} finally {
+			this.#isSending = false;
+		}
 		if (!this.#desk.hasUnsent || this.#left.signal.aborted)
 			return void (this.#waitMs = FIRST_WAIT_MS);
 		this.#again = setTimeout(() => void this.lineIsBack(fromServer, at), this.#waitMs);
@@ -83,6 +86,12 @@ export class BenchAway {
 		this.answer = await this.#desk.take(form, at);
 		await this.#desk.showOwn(at);
 		return this.answer === null;
+	}
+
+	/** Sends the photos a form names that were kept here, and names them as the server does; false when it has not got them. */
+	async sendPhotosOf(form: FormData): Promise<boolean> {
+		if (!this.#desk || !form.get('photos')) return true;
+		return this.#desk.sendPhotosOf(form);
 	}
 
 	photo(file: File): Promise<SentPhoto> {

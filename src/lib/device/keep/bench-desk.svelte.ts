@@ -1,18 +1,13 @@
 import { benchView, type BenchView } from '$lib/core/bench/bench-view';
 import { notDone, type NotDone } from '$lib/core/bench/not-done';
-import { readAct } from '$lib/core/bench/read-act';
-import { refusalInWords } from '$lib/core/bench/refusal-in-words';
 import { uuidV7 } from '$lib/core/log/uuid-v7';
-import type { ProcessEvent } from '$lib/core/process/events';
-import { secondsBetween } from '$lib/core/process/instant';
-import { advance, contextOf } from '$lib/core/process/job';
 import { clockTime } from '$lib/core/process/shop-time';
-import { TROUBLES } from '$lib/core/process/troubles';
 import { shrunkPhoto, postPhoto, type SentPhoto } from '../photo';
+import { actAway, objectionTo, type KnownJob } from './act-away';
 import { foldWaiting, type FoldedJob } from './fold-waiting';
 import { keptActs } from './kept-acts';
 import { openKept, type KeptDatabase } from './kept-database';
-import { LONGEST_AWAY_S, titleIn, type KeptJob } from './kept-job';
+import type { KeptJob } from './kept-job';
 import { KeptPhotos } from './kept-photos';
 import { keptUpToDate } from './kept-server';
 import { postActs } from './post-acts';
@@ -62,12 +57,11 @@ export class BenchDesk {
 
 	/** Shows the mold as this device knows it; false when it keeps nothing of it. */
 	async showOwn(at: string): Promise<boolean> {
-		const kept = await this.#own();
-		const folded = kept && this.#folded(kept);
-		if (!kept || !folded) return false;
-		const { zone, system, names, texts, training, plan } = kept;
+		const known = await this.#known();
+		if (!known) return false;
+		const { zone, system, names, texts, training, plan } = known.kept;
 		this.view = benchView(
-			{ id: this.jobId, plan, ...folded },
+			{ id: this.jobId, plan, ...known.folded },
 			{
 				viewer: this.viewer,
 				names,
@@ -90,42 +84,24 @@ export class BenchDesk {
 	/** Judges an act here and keeps it for the server; what is wrong with it, or null. */
 	async take(form: FormData, at: string): Promise<NotDone | null> {
 		const type = String(form.get('type') ?? '');
-		const id = String(form.get('id') ?? '');
-		const kept = await this.#own();
-		const folded = kept && this.#folded(kept);
-		if (!kept || !folded) {
-			const refusal = 'No answer from the server, and this mold is not kept on this device.';
-			return notDone({ type, label: type, refusal }, form);
+		const not = (refusal: string) => notDone({ type, label: type, refusal }, form);
+		try {
+			// Another tab of this device may have kept something since.
+			await this.#recall();
+			const known = await this.#known();
+			if (!known)
+				return not('No answer from the server, and this mold is not kept on this device.');
+			if (this.waiting.some(({ id }) => id === form.get('id'))) return null;
+			const judged = actAway(form, known, { doer: this.viewer, at });
+			if ('notDone' in judged) return judged.notDone;
+			await this.#acts.put(judged.act);
+			// What waits must outlive a device that runs short of room; asked where it matters first.
+			void navigator.storage?.persist?.().catch(() => {});
+			await this.#recall();
+			return null;
+		} catch {
+			return not('This device cannot keep it: its storage is full or shut. Write it on paper');
 		}
-		if (this.waiting.some((act) => act.id === id)) return null;
-		if (secondsBetween(kept.heardAt, at) > LONGEST_AWAY_S) {
-			const refusal =
-				'This device has not heard from the server for half a day. Write it on paper, and sign in again when the line is back';
-			return notDone({ type, label: type, refusal }, form);
-		}
-		const { state, headSeq } = folded;
-		const read = readAct(form, { state, by: this.viewer.id, at, texts: kept.texts });
-		if (!read.ok) return read.notDone;
-		// Never before the last act, however the clocks of two devices differ.
-		const doneAt = at < state.lastAt ? state.lastAt : at;
-		const event = { ...read.event, at: doneAt, by: this.viewer.id } as ProcessEvent;
-		const { label } = read;
-		const refusal =
-			(await this.#asksForServer(event, contextOf(state).trouble?.id ?? null)) ??
-			this.#objection(folded, { id, event }, kept);
-		if (refusal !== null) return notDone({ type, label, refusal }, form);
-		await this.#acts.put({
-			id,
-			jobId: this.jobId,
-			title: titleIn(kept.log),
-			seq: headSeq + 1,
-			event,
-			byName: this.viewer.name,
-			label,
-			refusal: null
-		});
-		await this.#recall();
-		return null;
 	}
 
 	/** Sends what waits, of all molds. */
@@ -146,24 +122,23 @@ export class BenchDesk {
 		const folded = this.#kept && this.#folded(this.#kept);
 		if (!this.#kept || !folded) return null;
 		const { lastAt } = folded.state;
-		if (act.event.at < lastAt) {
+		if (Date.parse(act.event.at) < Date.parse(lastAt)) {
 			return `something was entered later, at ${clockTime(lastAt, this.#kept.zone)}, and no entry goes in before another. If it still holds, do it anew at the bench`;
 		}
-		return this.#objection(folded, act, this.#kept);
+		return objectionTo(act, { kept: this.#kept, folded });
 	}
 
 	/** Sends an act again as it was done, behind what was entered before it meanwhile. */
 	async resend(act: WaitingAct, at: string): Promise<void> {
 		await this.keepUp(at);
-		const folded = this.#kept && this.#folded(this.#kept);
-		if (!folded) return;
-		await this.#acts.put({ ...act, seq: folded.headSeq + 1, refusal: null });
+		const known = await this.#known();
+		if (!known) return;
+		await this.#acts.put({ ...act, seq: known.folded.headSeq + 1, refusal: null });
 		await this.send();
 	}
 
 	async discard(act: WaitingAct): Promise<void> {
 		await this.#acts.drop(act.id);
-		await this.#photos.drop(act.event);
 		await this.#recall();
 	}
 
@@ -173,12 +148,27 @@ export class BenchDesk {
 		if ('ok' in body) return body;
 		const sent = await postPhoto(body);
 		if (sent.ok || sent.stoppedBy !== 'no answer') return sent;
-		return { ok: true, hash: await this.#photos.keep(body) };
+		try {
+			return { ok: true, hash: await this.#photos.keep(body) };
+		} catch {
+			return { ok: false, reason: 'No answer from the server, and this device cannot keep it.' };
+		}
 	}
 
-	async #own(): Promise<KeptJob | null> {
+	/** Names in a form the photos kept here as the server has them, after sending them; false when it has not. */
+	async sendPhotosOf(form: FormData): Promise<boolean> {
+		const hashes = form.getAll('photos').map(String).filter(Boolean);
+		const sent = await this.#photos.sendAll(hashes).catch(() => null);
+		if (!sent) return false;
+		form.delete('photos');
+		for (const hash of sent) form.append('photos', hash);
+		return true;
+	}
+
+	async #known(): Promise<KnownJob | null> {
 		this.#kept ??= (await this.#db.get('jobs', this.jobId)) ?? null;
-		return this.#kept;
+		const folded = this.#kept && this.#folded(this.#kept);
+		return this.#kept && folded ? { kept: this.#kept, folded } : null;
 	}
 
 	#folded(kept: KeptJob): FoldedJob | null {
@@ -193,23 +183,5 @@ export class BenchDesk {
 	async #recall(): Promise<void> {
 		const all = await this.#acts.all();
 		this.waiting = all.filter(({ jobId }) => jobId === this.jobId);
-	}
-
-	#objection(
-		{ state, headSeq }: FoldedJob,
-		act: Pick<WaitingAct, 'id' | 'event'>,
-		{ zone, system, texts }: KeptJob
-	): string | null {
-		const step = advance(state, { id: act.id, seq: headSeq + 1, event: act.event });
-		return step.ok
-			? null
-			: refusalInWords(step.reason, { zone, system, at: act.event.at, briefings: texts.briefings });
-	}
-
-	/** What only the server can judge, since it knows who may sign. */
-	async #asksForServer(event: ProcessEvent, trouble: keyof typeof TROUBLES | null) {
-		return event.type === 'trouble.mended' && trouble !== null && TROUBLES[trouble].needsAnother
-			? 'This needs the server: it knows who may say that work goes on. Wait for the line'
-			: null;
 	}
 }

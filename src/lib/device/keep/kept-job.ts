@@ -20,6 +20,8 @@ export interface KeptJob {
 	training?: Expiries | null;
 	/** Version of the app these were kept by: another one may judge, and word, otherwise. */
 	version: string;
+	/** When all of it was last read anew; the log alone is read on at every turn. */
+	wholeAt?: string;
 	/** When the server last answered this person here. */
 	heardAt: string;
 }

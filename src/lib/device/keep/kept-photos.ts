@@ -1,10 +1,9 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
-import type { ProcessEvent } from '$lib/core/process/events';
 import { postPhoto, type SentPhoto } from '../photo';
 import type { KeptDatabase } from './kept-database';
 
-/** Photos taken while the server was out of reach, by the hash their act names them with. */
+/** Photos taken while the server was out of reach, by the hash their act names them with. They go with their act. */
 export class KeptPhotos {
 	#db: KeptDatabase;
 
@@ -27,8 +26,14 @@ export class KeptPhotos {
 		return photo ? postPhoto(photo) : { ok: true, hash };
 	}
 
-	/** Forgets the photos of an act that was written. */
-	async drop(event: ProcessEvent): Promise<void> {
-		for (const hash of event.photos ?? []) await this.#db.delete('photos', hash);
+	/** Sends all that are kept. @returns the server's hash of each; null when one did not get through */
+	async sendAll(hashes: readonly string[]): Promise<string[] | null> {
+		const sent: string[] = [];
+		for (const hash of hashes) {
+			const answer = await this.send(hash);
+			if (!answer.ok) return null;
+			sent.push(answer.hash);
+		}
+		return sent;
 	}
 }

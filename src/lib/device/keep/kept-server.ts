@@ -6,19 +6,34 @@ import type { KeptDatabase } from './kept-database';
 import { LONGEST_AWAY_S, type KeptJob } from './kept-job';
 import { pagesCache } from './pages-cache';
 
-async function json<T>(address: string, signal?: AbortSignal): Promise<T | null> {
+/** A line that is up and leads nowhere answers nothing for minutes. */
+const PROBE_MS = 5000;
+const LONGEST_MS = 30_000;
+
+async function json<T>(
+	address: string,
+	signal?: AbortSignal,
+	patienceMs = LONGEST_MS
+): Promise<T | null> {
+	const late = new AbortController();
+	const timer = setTimeout(() => late.abort(), patienceMs);
+	const leave = () => late.abort();
+	signal?.addEventListener('abort', leave);
 	try {
 		if (signal?.aborted) return null;
-		const answer = await fetch(address, { cache: 'no-store', signal: signal ?? null });
+		const answer = await fetch(address, { cache: 'no-store', signal: late.signal });
 		return answer.ok ? ((await answer.json()) as T) : null;
 	} catch {
 		return null;
+	} finally {
+		clearTimeout(timer);
+		signal?.removeEventListener('abort', leave);
 	}
 }
 
 /** Whether the server answers at this moment. */
 export async function serverAnswers(): Promise<boolean> {
-	return (await json('/healthz')) !== null;
+	return (await json('/healthz', undefined, PROBE_MS)) !== null;
 }
 
 /**
@@ -30,11 +45,16 @@ export async function keptUpToDate(
 	{ jobId, at, signal }: { jobId: string; at: string; signal?: AbortSignal | undefined }
 ): Promise<KeptJob | null> {
 	const kept = await db.get('jobs', jobId);
-	// Names and texts change seldom; half a day is often enough.
-	const isFresh = kept?.version === version && secondsBetween(kept.heardAt, at) < LONGEST_AWAY_S;
-	const fresh = kept && isFresh ? await grown(kept, signal) : await whole(jobId, signal);
-	if (fresh) await db.put('jobs', { ...fresh, version, heardAt: at });
-	return fresh ? { ...fresh, version, heardAt: at } : (kept ?? null);
+	// Names, texts and training change seldom; half a day is often enough.
+	const isFresh =
+		kept?.version === version && secondsBetween(kept.wholeAt ?? '', at) < LONGEST_AWAY_S;
+	const found = kept && isFresh ? await grown(kept, signal) : await whole(jobId, signal);
+	const wholeAt = isFresh ? (kept.wholeAt ?? at) : at;
+	const fresh = found && { ...found, version, heardAt: at, wholeAt };
+	// Whoever signed out meanwhile has had what was kept cleared away.
+	if (signal?.aborted) return kept ?? null;
+	if (fresh) await db.put('jobs', fresh);
+	return fresh ?? kept ?? null;
 }
 
 const whole = (jobId: string, signal?: AbortSignal) =>

@@ -3,6 +3,8 @@ import type { KeptPhotos } from './kept-photos';
 import type { Posted } from './send-waiting';
 import type { WaitingAct } from './waiting-act';
 
+const PATIENCE_MS = 30_000;
+
 type Answer = { status: number; problem?: unknown };
 
 /**
@@ -43,7 +45,9 @@ async function postReady(
 		const answer = await fetch('/api/acts', {
 			method: 'POST',
 			headers: { 'content-type': 'application/json' },
-			body: JSON.stringify({ acts })
+			body: JSON.stringify({ acts }),
+			// Without an answer they are sent again under the same ids.
+			signal: AbortSignal.timeout(PATIENCE_MS)
 		});
 		// Also when somebody else is signed in meanwhile: the server writes an act for nobody but its doer.
 		if (answer.status === 401 || answer.status === 403) return all({ status: 'sign in' });

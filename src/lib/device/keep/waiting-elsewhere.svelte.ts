@@ -13,13 +13,16 @@ export class WaitingElsewhere {
 	async look(personId: string | null): Promise<void> {
 		const db = await openKept().catch(() => null);
 		if (!db) return;
-		const store = keptActs(db);
-		const isDue = ({ event, refusal }: WaitingAct) => event.by === personId && refusal === null;
-		if (personId !== null && (await store.all()).some(isDue)) {
-			const photos = new KeptPhotos(db);
-			await sendInTurn(store, (acts) => postActs(acts, photos), personId);
+		try {
+			const store = keptActs(db);
+			const isDue = ({ event, refusal }: WaitingAct) => event.by === personId && refusal === null;
+			if (personId !== null && (await store.all()).some(isDue)) {
+				const photos = new KeptPhotos(db);
+				await sendInTurn(store, (acts) => postActs(acts, photos), personId);
+			}
+			this.acts = await store.all();
+		} finally {
+			db.close();
 		}
-		this.acts = await store.all();
-		db.close();
 	}
 }

@@ -1,0 +1,98 @@
+import { expect, test } from 'vitest';
+import type { ProcessEvent } from '../../src/lib/core/process/events';
+import { addSeconds } from '../../src/lib/core/process/instant';
+import { advance } from '../../src/lib/core/process/job';
+import { actAway, type KnownJob } from '../../src/lib/device/keep/act-away';
+import { foldWaiting } from '../../src/lib/device/keep/fold-waiting';
+import { LONGEST_AWAY_S, type KeptJob } from '../../src/lib/device/keep/kept-job';
+import { BenchLog, MAKER } from '../fixtures/bench-log';
+import { handPlan } from '../fixtures/plan';
+
+const doer = { id: MAKER, name: 'Yusuf' };
+
+/** A mold on a device, as it stands after this log. */
+function known(log: BenchLog): KnownJob {
+	const kept: KeptJob = {
+		jobId: 'job-1',
+		plan: log.plan,
+		planHash: '0'.repeat(64),
+		log: log.log.map((logged) => {
+			const seal = { jobId: 'job-1', recordedAt: logged.event.at, prevHash: '', hash: '' };
+			return { ...logged, ...seal };
+		}),
+		names: {},
+		zone: 'UTC',
+		system: 'SI',
+		texts: { steps: {}, briefings: {}, troubles: {} },
+		version: 'test',
+		heardAt: log.at
+	};
+	return { kept, folded: foldWaiting(kept, []) };
+}
+
+function form(fields: Record<string, string>): FormData {
+	const data = new FormData();
+	for (const [name, value] of Object.entries({ id: 'act-1', ...fields })) data.set(name, value);
+	return data;
+}
+const room = () =>
+	form({ type: 'room.read', temperatureC: '22', humidityPct: '48', extractionOn: 'true' });
+
+test('what the machine takes is kept for the next number, under the doer’s name', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const answer = actAway(room(), known(log), { doer, at: log.at });
+	expect(answer).toMatchObject({
+		act: {
+			id: 'act-1',
+			seq: log.log.length + 1,
+			byName: 'Yusuf',
+			refusal: null,
+			title: 'Test mold'
+		}
+	});
+	if (!('act' in answer)) return;
+	expect(answer.act.event).toMatchObject({ type: 'room.read', by: MAKER, at: log.at });
+	expect(advance(log.state, answer.act).ok).toBe(true);
+});
+
+test('a device whose clock is behind the last act says that act’s time, never an earlier one', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const answer = actAway(room(), known(log), { doer, at: addSeconds(log.at, -7200) });
+	expect(answer).toMatchObject({ act: { event: { at: log.state.lastAt } } });
+});
+
+test('after half a day nothing is taken, since nobody knows who stands there', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const at = (seconds: number) => ({ doer, at: addSeconds(log.at, seconds) });
+	expect(actAway(room(), known(log), at(LONGEST_AWAY_S))).toHaveProperty('act');
+	expect(actAway(room(), known(log), at(LONGEST_AWAY_S + 1))).toMatchObject({
+		notDone: { refusal: expect.stringMatching(/half a day/) }
+	});
+});
+
+test('what the machine refuses is refused here too, in words', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const mixed = form({ type: 'cup.mixed' });
+	expect(actAway(mixed, known(log), { doer, at: log.at })).toMatchObject({
+		notDone: { refusal: expect.stringMatching(/\S/) }
+	});
+});
+
+test('fields that are wrong are named', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const wrong = form({ type: 'room.read', temperatureC: 'warm', humidityPct: '48' });
+	const answer = actAway(wrong, known(log), { doer, at: log.at });
+	expect('notDone' in answer && Object.keys(answer.notDone.errors)).toContain('temperatureC');
+});
+
+test('after harm to somebody only the server can say that work goes on', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const event = { trouble: 'skin-contact', note: 'Sprayed in the eye.' } satisfies Partial<
+		Extract<ProcessEvent, { type: 'trouble.reported' }>
+	>;
+	log.do('trouble.reported', event);
+	const mended = form({ type: 'trouble.mended', how: 'Rinsed.', wayBack: 'resume' });
+	expect(actAway(mended, known(log), { doer, at: log.at })).toMatchObject({
+		notDone: { refusal: expect.stringMatching(/needs the server/) }
+	});
+});
