@@ -1,3 +1,4 @@
+import { explain } from '$lib/core/plan/explain';
 import type { Plan } from '$lib/core/plan/plan';
 import type { Figure } from '$lib/core/quantity/figure';
 
@@ -13,7 +14,8 @@ export interface PlannedFigures {
 
 /** The plan's traces that a record shows; an old plan without them gives none, and its numbers stand plain. */
 export function plannedFigures(plan: Plan): PlannedFigures {
-	const at = (path: string): Figure | undefined => plan.figures[path];
+	// With what their inputs came from, since the record carries no plan to look it up in.
+	const at = (path: string): Figure | undefined => explain(plan, path) ?? undefined;
 	const some = (found: Record<string, Figure | undefined>): Record<string, Figure> =>
 		Object.fromEntries(
 			Object.entries(found).flatMap(([key, figure]) => (figure ? [[key, figure] as const] : []))
