@@ -5,6 +5,7 @@ import { dilutionFlow } from '../../src/lib/core/laws/dilution';
 import { fireDilutionFlow } from '../../src/lib/core/laws/fire-dilution';
 import { largestHoldingMm } from '../../src/lib/core/laws/sag';
 import { strapForceN } from '../../src/lib/core/laws/strap';
+import { coatReachMm } from '../../src/lib/core/mesh/reach';
 import { outsideCase } from './outside-case';
 
 const UNITS = 'npm library js-quantities 1.8.0, the formula worked with its units';
@@ -27,6 +28,27 @@ for (const [pa, density] of [
 				yieldStressPa: held.to('Pa').scalar,
 				densityGPerMl: gPerMl.to('g/cm^3').scalar,
 				slopeDeg: 90
+			}),
+		tolerance: SIX_DIGITS
+	});
+}
+
+for (const [pa, density, coat] of [
+	['60 Pa', '1.12 g/cm^3', '1/2 in'],
+	['40 Pa', '70 lb/ft^3', '1/8 in']
+] as const) {
+	const slumps = quantity(pa).div(quantity(density)).div(quantity('9.80665 m/s^2'));
+	const wetMm = coat === '1/2 in' ? 12.7 : 3.175;
+	outsideCase({
+		what: `half the slot that ${pa} at both walls bridge against ${density}, no more than the coat of ${coat}`,
+		source: UNITS,
+		unit: 'mm',
+		expected: Math.min(slumps.to('mm').scalar, wetMm),
+		got: () =>
+			coatReachMm({
+				wetMm,
+				yieldPa: quantity(pa).to('Pa').scalar,
+				densityGPerMl: quantity(density).to('g/cm^3').scalar
 			}),
 		tolerance: SIX_DIGITS
 	});
