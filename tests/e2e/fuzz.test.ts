@@ -128,6 +128,7 @@ test(`${REQUESTS} requests to the API and the forms: no 5xx, no stack, nothing f
 				event: { type: 'cup.weighed', massesG: { A: 1, B: 2 }, lots: { A: 'a', B: 'b' } }
 			}
 		],
+		['/api/acts', { acts: [{ jobId, id: newActId(), seq: 2, event: act }] }],
 		[
 			'/api/jobs/JOB/sign',
 			{
