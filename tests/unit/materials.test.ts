@@ -7,6 +7,7 @@ import {
 } from '../../src/lib/core/materials/compatibility';
 import { sheetContradictions } from '../../src/lib/core/materials/contradictions';
 import { briefingsFor, hazardsOf, ppeFor } from '../../src/lib/core/materials/hazards';
+import { assumedHazards } from '../../src/lib/core/materials/usual-hazards';
 import { weightRatio } from '../../src/lib/core/materials/mix-ratio';
 import { sheetSchema } from '../../src/lib/core/materials/sheet';
 import { testInputs, testSheet, testSheets } from '../fixtures/materials';
@@ -202,6 +203,31 @@ describe('what hurts', () => {
 		const bare = { ...testSheet('brush-80'), hazards: [] };
 		expect(hazardsOf([bare])).toContain('isocyanate');
 		expect(hazardsOf([{ ...testSheet('film-pva'), hazards: [] }])).toContain('solvent');
+	});
+
+	test.each([
+		['brush-80', ['isocyanate', 'sensitizer']],
+		['brush-tin', ['solvent', 'sensitizer']],
+		['casting-polyester', ['styrene', 'peroxide', 'solvent']],
+		['film-pva', ['solvent']]
+	])('%s with nothing ticked is taken to have what is usual for its family', (id, usual) => {
+		const bare = { ...testSheet(id), hazardStatements: [], hazards: [] };
+		expect(assumedHazards(bare)).toEqual(usual);
+		expect(hazardsOf([bare])).toEqual(expect.arrayContaining(usual));
+	});
+
+	test('boxes that say nothing of the chemistry do not make a urethane harmless', () => {
+		const bare = { ...testSheet('brush-80'), hazardStatements: [], hazards: ['hot-cup', 'amine'] };
+		const hazards = hazardsOf([bare]);
+		expect(hazards).toContain('isocyanate');
+		expect(briefingsFor(hazards)).toContain('isocyanates');
+		expect(ppeFor(hazards)).toContain('respirator');
+	});
+
+	test('only an SDS that excludes them takes the usual hazards away; a statement still counts', () => {
+		const bare = { ...testSheet('brush-80'), hazards: [], sdsExcludesUsual: true as const };
+		expect(hazardsOf([{ ...bare, hazardStatements: [] }])).not.toContain('isocyanate');
+		expect(hazardsOf([{ ...bare, hazardStatements: ['H334'] }])).toContain('isocyanate');
 	});
 
 	test('a silicone that sensitizes is no isocyanate', () => {

@@ -8,6 +8,8 @@ import {
 	type VentilationId
 } from '../content/vocabulary';
 import type { MaterialFamily, Sheet } from '../materials/sheet';
+import { takenHazards } from '../materials/usual-hazards';
+import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
 import type { BenchTexts } from './bench-texts';
 
@@ -40,18 +42,23 @@ function materialsIn(phase: PhaseId, { inputs: { materials: m } }: Plan): Sheet[
 
 /**
  * What can hurt at a step: what its text names, without what the materials at work there cannot give
- * off by their family, and with what their own sheets name. Where in doubt it stays.
+ * off by their family, and with what their own sheets name or their heat comes to. Where in doubt it stays.
  */
 export function hurtsOf(text: BenchTexts['steps'][string] | undefined, phase: PhaseId, plan: Plan) {
 	const used = materialsIn(phase, plan);
+	const hot = hotMaterialIds(plan);
 	const named: readonly HazardId[] = text?.hurts ?? [];
-	const own = WET.includes(text?.slug ?? '') ? (used ?? []).flatMap(({ hazards }) => hazards) : [];
+	const own = WET.includes(text?.slug ?? '') ? (used ?? []).flatMap(takenHazards) : [];
+	const isHot = WET.includes(text?.slug ?? '') && (used ?? []).some(({ id }) => hot.includes(id));
 	const isOut = (id: HazardId) =>
 		used !== null &&
-		!used.some(({ hazards }) => hazards.includes(id)) &&
+		!used.some((sheet) => takenHazards(sheet).includes(id)) &&
 		used.every(({ family }) => NOT_OF[id]?.includes(family) ?? false);
 	const hazards = HAZARD_IDS.filter(
-		(id) => (named.includes(id) && !isOut(id)) || (CHEMICAL.includes(id) && own.includes(id))
+		(id) =>
+			(named.includes(id) && !isOut(id)) ||
+			(CHEMICAL.includes(id) && own.includes(id)) ||
+			(id === 'hot-cup' && isHot)
 	);
 	const ventilation: VentilationId = text?.ventilation ?? 'none';
 	return {

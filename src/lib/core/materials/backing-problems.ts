@@ -1,5 +1,6 @@
 import { problem, type ChosenSheets, type PairProblem } from './pair-problem';
 import { isSilicone } from './release-need';
+import { takenHazards } from './usual-hazards';
 
 /** What stands against the shell on this glove. */
 export function shellProblems({ build, shell, reinforcement, wax }: ChosenSheets): PairProblem[] {
@@ -22,7 +23,7 @@ export function shellProblems({ build, shell, reinforcement, wax }: ChosenSheets
 			)
 		);
 	}
-	const styrene = shell.family === 'polyester' || shell.hazards.includes('styrene');
+	const styrene = shell.family === 'polyester' || takenHazards(shell).includes('styrene');
 	if (styrene && !isSilicone(build)) {
 		found.push(
 			problem(

@@ -1,5 +1,6 @@
 import type { BriefingSlug, HazardId, PpeId } from '../content/vocabulary';
 import type { Sheet } from './sheet';
+import { takenHazards } from './usual-hazards';
 
 /** What each hazard asks for at the least; the SDS of the material comes before this table. */
 const ANSWERS: Readonly<Record<HazardId, { ppe: readonly PpeId[]; briefing: BriefingSlug }>> = {
@@ -36,23 +37,37 @@ const BY_STATEMENT: readonly [RegExp, HazardId][] = [
 	[/^H24[0-2]/, 'peroxide']
 ];
 
+/** Hazards that the hazard statements of a sheet mean, whether or not they are ticked on it. */
+export function statedHazards({
+	family,
+	hazardStatements
+}: Pick<Sheet, 'family' | 'hazardStatements'>): HazardId[] {
+	return hazardStatements.flatMap((statement) =>
+		BY_STATEMENT.filter(([pattern]) => pattern.test(statement)).map(([, id]) =>
+			// H334 alone does not make a silicone an isocyanate; its family decides.
+			id === 'isocyanate' && family !== 'urethane' ? 'sensitizer' : id
+		)
+	);
+}
+
 /** Present in every mold, whatever the materials: blades, wedges, sanding a frame clean, wet floors. */
 const ALWAYS: readonly HazardId[] = ['knife', 'heavy-lift', 'sanding-dust', 'slip'];
 
 const isHazard = (id: string): id is HazardId => id in ANSWERS;
 
-/** Hazard ids of a mold built of these materials, in the order of the vocabulary. */
-export function hazardsOf(sheets: readonly Sheet[]): HazardId[] {
-	const found = new Set<HazardId>(ALWAYS);
+/**
+ * Hazard ids of a mold built of these materials, in the order of the vocabulary.
+ *
+ * @param computed - those that the plan itself finds, for example a cup that gets hot
+ */
+export function hazardsOf(
+	sheets: readonly Sheet[],
+	computed: readonly HazardId[] = []
+): HazardId[] {
+	const found = new Set<HazardId>([...ALWAYS, ...computed]);
 	for (const sheet of sheets) {
-		for (const id of sheet.hazards) if (isHazard(id)) found.add(id);
-		for (const statement of sheet.hazardStatements) {
-			for (const [pattern, id] of BY_STATEMENT) {
-				// H334 alone does not make a silicone an isocyanate; its family decides.
-				const fits = id !== 'isocyanate' || sheet.family === 'urethane';
-				if (pattern.test(statement)) found.add(fits ? id : 'sensitizer');
-			}
-		}
+		for (const id of takenHazards(sheet)) if (isHazard(id)) found.add(id);
+		for (const id of statedHazards(sheet)) found.add(id);
 	}
 	return (Object.keys(ANSWERS) as HazardId[]).filter((id) => found.has(id));
 }

@@ -113,6 +113,8 @@ export const sheetSchema = z.strictObject({
 		.max(30),
 	/** Hazard ids of the content vocabulary, for example "isocyanate". */
 	hazards: z.array(name.max(40)).max(12),
+	/** Whoever keeps the sheet has read in its SDS that it has none of the hazards usual for its family. */
+	sdsExcludesUsual: z.literal(true).optional(),
 	/** What evaporates from it, as share of its mass as used; left out, the plan assumes by family. */
 	volatiles: z
 		.array(

@@ -1,5 +1,6 @@
 import { strictestDustLimit, type DustId } from '../laws/dust-limits';
 import type { Sheet } from '../materials/sheet';
+import { takenHazards } from '../materials/usual-hazards';
 import { numberText } from '../quantity/display';
 import type { AirRoom } from './air-room';
 import type { Plan } from './plan';
@@ -51,8 +52,9 @@ function reaching(high: number, likely: number, unit: string): string {
 
 /** What is known to be in the air and can't be computed. */
 export function unknowns(used: readonly Sheet[], steps: AirSection['steps']): string[] {
-	return used.flatMap(({ id, name, hazards }) => {
-		const found = hazards.filter((hazard) =>
+	return used.flatMap((sheet) => {
+		const { id, name } = sheet;
+		const found = takenHazards(sheet).filter((hazard) =>
 			['solvent', 'styrene', 'amine', 'peroxide'].includes(hazard)
 		);
 		const hasStep = steps.some(({ materialId }) => materialId === id);
@@ -69,7 +71,7 @@ export function unknowns(used: readonly Sheet[], steps: AirSection['steps']): st
 export function dustOf({ limitSets }: AirRoom, used: readonly Sheet[]): AirSection['dust'] {
 	const dusts: [string, DustId][] = [['trim', 'other dust']];
 	if (used.some(({ family }) => family === 'plaster')) dusts.push(['pour', 'plaster']);
-	if (used.some(({ hazards }) => hazards.includes('silica-dust'))) {
+	if (used.some((sheet) => takenHazards(sheet).includes('silica-dust'))) {
 		dusts.push(['pour', 'crystalline silica']);
 	}
 	return dusts.flatMap(([phase, dust]) =>

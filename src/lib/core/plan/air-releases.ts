@@ -10,6 +10,7 @@ import { vaporPressurePa } from '../laws/vapor-pressure';
 import type { FigureInput, Law } from '../quantity/figure';
 import { around } from '../quantity/range';
 import type { Sheet } from '../materials/sheet';
+import { takenHazards } from '../materials/usual-hazards';
 import { DEFAULTS, defaultInput } from './defaults';
 import { assumed, computed, constant, fromSheet, type Draft } from './trace';
 
@@ -58,8 +59,9 @@ export const TYPICAL_VOLATILES: Partial<Record<Sheet['family'], Volatile & { haz
 /** Substances that a use releases, each with its rate. */
 export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 	const { sheet } = use;
+	const hazards = takenHazards(sheet);
 	const typical = TYPICAL_VOLATILES[sheet.family];
-	const isTypical = typical !== undefined && sheet.hazards.includes(typical.hazard);
+	const isTypical = typical !== undefined && hazards.includes(typical.hazard);
 	const volatiles: readonly Volatile[] = sheet.volatiles ?? (isTypical ? [typical] : []);
 	const dried = volatiles.map(({ substance, fraction }): AirRelease => ({
 		use,
@@ -86,7 +88,7 @@ export function releasesOf(draft: Draft, use: AirUse): AirRelease[] {
 		]
 	}));
 	const saysIsocyanate = volatiles.some(({ substance }) => SUBSTANCES[substance].isocyanate);
-	return sheet.hazards.includes('isocyanate') && !saysIsocyanate
+	return hazards.includes('isocyanate') && !saysIsocyanate
 		? [...dried, isocyanateRelease(draft, use)]
 		: dried;
 }

@@ -9,6 +9,7 @@ import { LIMIT_SETS } from '../laws/exposure-limits';
 import { mixtureIndex, mixtureLaw } from '../laws/mixture';
 import { neverAllClear } from '../laws/never-all-clear';
 import type { Sheet } from '../materials/sheet';
+import { takenHazards } from '../materials/usual-hazards';
 import { mixturesOf } from './air-mixtures';
 import { dustOf, unknowns, warnOfLevels } from './air-cautions';
 import { releasesOf, type AirUse } from './air-releases';
@@ -89,8 +90,8 @@ export function airSection(
 	};
 }
 
-const sensitizes = ({ hazards }: Sheet): boolean =>
-	hazards.includes('isocyanate') || hazards.includes('sensitizer');
+const sensitizes = (sheet: Sheet): boolean =>
+	takenHazards(sheet).some((id) => id === 'isocyanate' || id === 'sensitizer');
 
 /** Outdoor air: as measured, from the grille's air speed, or what leaks in by itself. */
 function flowOf(draft: Draft): { flowM3PerH: number; flowFrom: AirSection['flowFrom'] } {

@@ -10,6 +10,7 @@ import { DEFAULTS } from './defaults';
 import { warnOfForm } from './form-warnings';
 import { framePlan } from './frame-plan';
 import { gloveBuild } from './glove-build';
+import { hotMaterialIds, warnOfAssumedHazards } from './hazard-warnings';
 import { orderPlan } from './order-plan';
 import { throughNights } from './night-cures';
 import { PROCESS_VERSION, type Plan, type PlanWarning } from './plan';
@@ -93,9 +94,9 @@ export function composePlan(draft: Draft): Plan {
 		calendar.finishAt
 	);
 	const used = usedSheets(draft, usesDetail);
-	const hazards = hazardsOf(used);
+	warnOfAssumedHazards(draft, used);
 	warnOfSheetGaps(draft, usesDetail);
-	warnOfRoom(draft, used, hazards);
+	warnOfRoom(draft, used, hazardsOf(used));
 	warnOfForm(draft, build.thicknessMm);
 	const { cost, life } = costPlan(draft, order, pour, calendar);
 	const { block, process, at, evenAt } = blockPlan(draft, {
@@ -127,6 +128,7 @@ export function composePlan(draft: Draft): Plan {
 		night,
 		calendar: calendar.calendar
 	});
+	const hazards = hazardsOf(used, hotMaterialIds(sections).length > 0 ? ['hot-cup'] : []);
 	const rank = { refuse: 0, warn: 1, note: 2 };
 	return {
 		format: 'glovewright.plan.1',

@@ -6,13 +6,22 @@ import { warn, type Draft } from './trace';
 
 type CureMaterial = NonNullable<Plan['cure']>['materials'][number];
 
+/** Whether a forgotten cup or a coat of it passes what counts as calm. */
+export const isHot = ({
+	cup,
+	film,
+	calmPeakC
+}: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC'>): boolean =>
+	Math.max(cup.peakC, film.peakC) > calmPeakC;
+
 /** Says before the start what gets too hot to be left alone; the peaks are rough, so it never refuses. */
 export function warnOfHeat(
 	draft: Draft,
 	sheet: Sheet,
-	{ cup, film, calmPeakC }: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC'>
+	heated: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC'>
 ): void {
-	if (Math.max(cup.peakC, film.peakC) <= calmPeakC) return;
+	if (!isHot(heated)) return;
+	const { cup, film, calmPeakC } = heated;
 	const { units } = draft.inputs.shop;
 	const about = (peakC: number) => displayQuantity(Math.round(peakC), 'C', units);
 	const thick = displayQuantity(film.thicknessMm, 'mm', units);

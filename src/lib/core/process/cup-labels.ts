@@ -1,4 +1,6 @@
 import { HAZARDS } from '../content/vocabulary';
+import { takenHazards } from '../materials/usual-hazards';
+import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
 import { batchesLaid, type AsBuiltCup } from './as-built-batches';
 import { addSeconds } from './instant';
@@ -58,9 +60,11 @@ function builtCup(cups: readonly AsBuiltCup[], number: number): AsBuiltCup | und
 	return cups.filter((cup) => cup.number === number && cup.discarded === null).at(-1);
 }
 
-function hazardsOf({ inputs }: Plan, materialId: string): string[] {
-	const sheet = Object.values(inputs.materials).find(({ id }) => id === materialId);
+function hazardsOf(plan: Plan, materialId: string): string[] {
+	const sheet = Object.values(plan.inputs.materials).find(({ id }) => id === materialId);
 	const labels: Record<string, { label: string } | undefined> = HAZARDS;
 	// A sheet may name others than those we have a sign for.
-	return [...new Set((sheet?.hazards ?? []).map((id) => labels[id]?.label ?? id))];
+	const hot = hotMaterialIds(plan).includes(materialId) ? ['hot-cup'] : [];
+	const ids = [...(sheet ? takenHazards(sheet) : []), ...hot];
+	return [...new Set(ids.map((id) => labels[id]?.label ?? id))];
 }

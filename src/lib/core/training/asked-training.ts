@@ -1,3 +1,4 @@
+import { takenHazards } from '../materials/usual-hazards';
 import type { Plan } from '../plan/plan';
 import { batchAtWork, type ProcessContext } from '../process/context';
 import type { EventType, ProcessEvent } from '../process/events';
@@ -9,7 +10,7 @@ export type Expiries = Readonly<Record<string, string>>;
 type Materials = Plan['inputs']['materials'];
 
 const hasIsocyanate = (sheet: Materials[keyof Materials] | undefined): boolean =>
-	sheet?.hazards.includes('isocyanate') ?? false;
+	sheet !== undefined && takenHazards(sheet).includes('isocyanate');
 
 /** Whether an act of this type begins work with diisocyanates, as things stand. */
 export function handlesIsocyanate(type: EventType, c: ProcessContext): boolean {

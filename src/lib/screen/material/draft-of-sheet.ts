@@ -14,6 +14,7 @@ export function draftOfSheet(sheet: Sheet, system: UnitSystem): SheetDraft {
 		ratioByVolume: Object(shown).ratioByVolume ?? blanks,
 		hazardStatements: sheet.hazardStatements.join(', '),
 		hasNoVolatiles: sheet.volatiles?.length === 0 ? 'on' : '',
+		sdsExcludesUsual: sheet.sdsExcludesUsual ? 'on' : '',
 		needsRelease: sheet.needsRelease ? 'on' : ''
 	});
 }

@@ -5,6 +5,7 @@ import { issueErrors } from '../form/issue-errors';
 import { readEntries, type FieldErrors } from '../form/read-entries';
 import { fitToKind } from './kind-fields';
 import type { SheetDraft, TimeDraft } from './sheet-draft';
+import { exclusionProblem, hazardCautions } from './hazard-cautions';
 import { sheetGaps } from './sheet-gaps';
 import { SHEET_NUMBERS } from './sheet-numbers';
 
@@ -13,6 +14,8 @@ export interface SheetRead {
 	errors: FieldErrors;
 	/** Numbers that contradict others of the sheet, by field; the sheet can be kept all the same. */
 	flags: FieldErrors;
+	/** What a plan will take of it that the sheet itself does not say, in words. */
+	cautions: string[];
 }
 
 interface Kept {
@@ -37,6 +40,7 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 		inhibitedBy: draft.inhibitedBy,
 		kits: Object(value).kits ?? [],
 		needsRelease: draft.needsRelease === 'on',
+		...(draft.sdsExcludesUsual === 'on' && { sdsExcludesUsual: true }),
 		...(draft.volatiles.length === 0 && draft.hasNoVolatiles === 'on' && { volatiles: [] }),
 		...kept
 	});
@@ -50,7 +54,11 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	if (draft.volatiles.length > 0 && draft.hasNoVolatiles === 'on') {
 		errors.hasNoVolatiles = 'Something is listed as evaporating; accepted: the list, or this tick.';
 	}
-	if (parsed.success) Object.assign(errors, sheetGaps(parsed.data));
+	if (parsed.success) {
+		Object.assign(errors, sheetGaps(parsed.data));
+		const contradicted = exclusionProblem(parsed.data);
+		if (contradicted) errors.sdsExcludesUsual = contradicted;
+	}
 	const code = Object.keys(errors).find((path) => path.startsWith('hazardStatements.'));
 	if (code) {
 		const [, index] = code.split('.');
@@ -62,7 +70,8 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	// What contradicts itself is said while the sheet is still incomplete.
 	const flags = parsed.success ? flagsOf(parsed.data) : {};
 	const isWhole = parsed.success && Object.keys(errors).length === 0;
-	return { sheet: isWhole ? parsed.data : null, errors, flags };
+	const cautions = parsed.success ? hazardCautions(parsed.data) : [];
+	return { sheet: isWhole ? parsed.data : null, errors, flags, cautions };
 }
 
 function flagsOf(sheet: Sheet): FieldErrors {
@@ -88,6 +97,7 @@ function asked(draft: SheetDraft): object {
 		hasNoVolatiles: '',
 		hazardStatements: '',
 		hazards: '',
+		sdsExcludesUsual: undefined,
 		inhibitedBy: '',
 		needsRelease: '',
 		ratioByWeight: ratio(ratioByWeight),

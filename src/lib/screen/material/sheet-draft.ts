@@ -47,6 +47,8 @@ export const sheetDraftSchema = z.object({
 	/** One field, codes apart by commas or spaces. */
 	hazardStatements: text,
 	hazards: texts,
+	/** "on" where somebody has read in the SDS that the usual hazards are not in it. */
+	sdsExcludesUsual: text,
 	/** "on" when it is ticked, as a checkbox posts it. */
 	needsRelease: text,
 	inhibitedBy: texts,

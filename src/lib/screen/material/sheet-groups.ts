@@ -64,6 +64,7 @@ const LABELS: Record<string, string> = {
 	useTemperature: 'Room temperature',
 	hazardStatements: 'Hazard statements',
 	hazards: 'Hazards',
+	sdsExcludesUsual: 'Usual hazards excluded',
 	inhibitedBy: 'Inhibited by',
 	note: 'Note',
 	volatiles: 'What evaporates',

@@ -1,6 +1,7 @@
 import type { Pattern } from '$lib/core/geometry/pattern';
 import { pairProblems, type ChosenSheets } from '$lib/core/materials/compatibility';
 import type { MaterialKind, Sheet } from '$lib/core/materials/sheet';
+import { takenHazards } from '$lib/core/materials/usual-hazards';
 import { detailNeed } from '$lib/core/plan/detail-rule';
 import type { Slot } from './choices';
 
@@ -71,7 +72,9 @@ function around(
 const BURDEN = { refuse: 1000, warn: 1, note: 0 };
 
 function burdenOf(pattern: Pattern, sheets: ChosenSheets): number {
-	const hazards = new Set(Object.values(sheets).flatMap((sheet?: Sheet) => sheet?.hazards ?? []));
+	const hazards = new Set(
+		Object.values(sheets).flatMap((sheet?: Sheet) => (sheet ? takenHazards(sheet) : []))
+	);
 	return pairProblems(pattern, sheets).reduce(
 		(sum, { severity }) => sum + BURDEN[severity],
 		hazards.size / 100

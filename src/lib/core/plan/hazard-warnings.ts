@@ -1,0 +1,27 @@
+import type { Sheet } from '../materials/sheet';
+import { assumedHazards, hazardWords, usualHazards } from '../materials/usual-hazards';
+import { isHot } from './heat-warnings';
+import type { Plan } from './plan';
+import { warn, type Draft } from './trace';
+
+const article = (family: string): string => (/^[aeio]/.test(family) ? 'an' : 'a');
+
+/** Says of which sheets a plan assumes hazards, and which say that there are none of the usual. */
+export function warnOfAssumedHazards(draft: Draft, used: readonly Sheet[]): void {
+	for (const sheet of used) {
+		const { name, family } = sheet;
+		const assumed = assumedHazards(sheet);
+		if (assumed.length > 0) {
+			const text = `${name}: ${hazardWords(assumed)}. Assumed for ${article(family)} ${family}; its data sheet does not say. Look it up in the SDS, and tick it on the data sheet.`;
+			warn(draft, 'warn', 'hazards-assumed', 'people', text);
+		} else if (sheet.sdsExcludesUsual && usualHazards(sheet).length > 0) {
+			const text = `${name}: whoever keeps its data sheet says that the SDS names none of what is usual for ${article(family)} ${family} (${hazardWords(usualHazards(sheet))}), so this plan asks for no protection against it. Have the SDS at hand, and check it before the first cup.`;
+			warn(draft, 'warn', 'hazards-excluded', 'people', text);
+		}
+	}
+}
+
+/** Materials of a plan that get too hot to be left alone, by id; none in plans without a heat balance. */
+export function hotMaterialIds({ cure }: Pick<Plan, 'cure'>): string[] {
+	return (cure?.materials ?? []).filter(isHot).map(({ materialId }) => materialId);
+}
