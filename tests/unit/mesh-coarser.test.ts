@@ -11,7 +11,7 @@ import { box, sphere } from '../fixtures/mesh-solids';
 describe('a mesh made coarser', () => {
 	test('is as it was when it is coarse enough', () => {
 		const mesh = box(3, 4, 5);
-		expect(coarserMesh(mesh, 12)).toEqual({ mesh, movedMm: 0 });
+		expect(coarserMesh(mesh, 12)).toEqual({ mesh, movedMm: 0, cornerOf: null });
 	});
 
 	test('keeps the sharp edges of a box: area and volume are those of the school book', () => {

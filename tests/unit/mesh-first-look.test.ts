@@ -16,10 +16,10 @@ test('the first look at a box is its rectangle, where it stands in the file', ()
 });
 
 test('a copy that lost too much is told with how far it is off, and what would help', () => {
-	const words = lostVolumeWords({ triangles: 480_000, movedMm: 1.17, volumeOffFraction: -0.0312 });
+	const words = lostVolumeWords({ movedMm: 1.17, volumeOffFraction: -0.0312 });
 	expect(words).toContain('off by 3.1 %, more than 0.5 %');
 	expect(words).toContain('thinner than about 1.2 mm');
-	expect(words).toContain('Reduce the mesh to 500,000 triangles or fewer');
+	expect(words).toContain('Reduce the mesh to 1,000,000 triangles or fewer');
 });
 
 test('a simplified copy is told by its triangles, how far they moved and the volume', () => {

@@ -2,8 +2,10 @@ import { expect, test } from 'vitest';
 import { DEMO_PATTERNS } from '../../src/lib/core/mesh/demo/demo-patterns';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
 import { placedMesh } from '../../src/lib/core/mesh/place';
+import { heightBlock } from '../../src/lib/core/mesh/demo/height-block';
 import { binaryStl } from '../../src/lib/core/mesh/write-stl';
 import type { MeshSaid } from '../../src/lib/device/mesh-messages';
+import { modelOf } from '../../src/lib/device/mesh-layers';
 import { MeshWork } from '../../src/lib/device/mesh-work';
 import { blocks, box } from '../fixtures/mesh-solids';
 
@@ -71,6 +73,26 @@ test('a file is opened, laid down, measured, cut and drawn; each finding is said
 	const heights = Array.from(runs.values!.keys()).filter((k) => !isRunning(k));
 	expect(heights.every((k) => [0, 50].includes(runs.positions[3 * k + 2]!))).toBe(true);
 }, 60_000);
+
+test('a very fine pattern is drawn as a copy that shows the same marks', () => {
+	const mesh = heightBlock({
+		lengthMm: 100,
+		widthMm: 100,
+		cells: [250, 250],
+		heightMm: (x) => (x < 0 ? 30 : 30 + x)
+	});
+	const sources = { mesh, bridging: null, opening: null, health: null, holdsToDeg: 20 };
+	const { positions, triangles, values } = modelOf('runs', sources);
+	expect(triangles.length / 3).toBeLessThanOrEqual(150_000);
+	expect(triangles.length / 3).toBeGreaterThan(30_000);
+	// On the slope of 45° it runs, on the level half of the top it stays.
+	for (const [k, value] of values!.entries()) {
+		const [x, y, z] = positions.subarray(3 * k, 3 * k + 3);
+		if (Math.abs(y!) > 48 || z! < 29) continue;
+		if (x! > 2 && x! < 48) expect(value).toBe(1);
+		if (x! < -2 && x! > -48) expect(value).toBe(0);
+	}
+});
 
 test('a broken file is refused with what, where and what is accepted; nothing else is said', async () => {
 	const { work, heard } = bench();

@@ -1,10 +1,16 @@
 import type { Bridging } from '../core/mesh/bridging';
 import type { Health } from '../core/mesh/health';
+import { coarserMesh, simplifiedCopy } from '../core/mesh/coarser';
 import type { Mesh } from '../core/mesh/mesh';
 import type { ShellOpening } from '../core/mesh/opening';
 import { lyingTriangles } from '../core/mesh/standing';
 import { areaNormals } from '../core/mesh/triangle-normals';
 import type { MeshModel, ModelLayer } from './mesh-messages';
+
+/** More than this makes a device without a graphics card stand still for seconds. A choice. */
+const MOST_DRAWN = 150_000;
+/** A copy that lost more of the volume than this is no picture of the pattern. A choice. */
+const MOST_LOST = 0.05;
 
 /** What is known of the pattern on the board. */
 export interface LayerSources {
@@ -16,8 +22,32 @@ export interface LayerSources {
 	holdsToDeg: number | null;
 }
 
-/** The pattern with what one layer says of it, ready to be drawn. */
+/** The pattern with what one layer says of it, ready to be drawn; a copy where it is very fine. */
 export function modelOf(layer: ModelLayer, sources: LayerSources): MeshModel {
+	return lighter(wholeModel(layer, sources));
+}
+
+/** A copy of fewer triangles, each of its corners with the greatest value of those that became one in it. */
+function lighter(model: MeshModel): MeshModel {
+	const { layer, triangles, values } = model;
+	const whole = { positions: Float64Array.from(model.positions), triangles };
+	const copy = coarserMesh(whole, MOST_DRAWN);
+	const { mesh, cornerOf } = copy;
+	const lost = simplifiedCopy(whole, copy)?.volumeOffFraction ?? 0;
+	if (!cornerOf || !(Math.abs(lost) <= MOST_LOST)) return model;
+	const most = values && new Float32Array(mesh.positions.length / 3);
+	if (values && most) {
+		cornerOf.forEach((corner, v) => (most[corner] = Math.max(most[corner]!, values[v]!)));
+	}
+	return {
+		layer,
+		positions: Float32Array.from(mesh.positions),
+		triangles: mesh.triangles.slice(),
+		values: most
+	};
+}
+
+function wholeModel(layer: ModelLayer, sources: LayerSources): MeshModel {
 	const { mesh, bridging, opening, health, holdsToDeg } = sources;
 	if (layer === 'air' && bridging) {
 		return {

@@ -1,6 +1,6 @@
 import type { MeshBridging } from '../core/geometry/mesh-body';
 import { bridgingOf, type Bridging } from '../core/mesh/bridging';
-import { coarserMesh, keepsVolume, simplifiedCopy } from '../core/mesh/coarser';
+import { judgedMesh, keepsVolume } from '../core/mesh/coarser';
 import { sectionBands } from '../core/mesh/coat-section';
 import { DEMO_PATTERNS, type DemoPattern } from '../core/mesh/demo/demo-patterns';
 import { firstLook } from '../core/mesh/first-look';
@@ -33,16 +33,13 @@ import type {
 } from './mesh-messages';
 
 /** Beyond this a picture in space takes longer than it is worth. A choice. */
-const MOST_DRAWN = 2_000_000;
+const MOST_DRAWN = 1_000_000;
 
 /** A face on which the pattern tips over sooner than this is none to brush on; common practice, no source. */
 const LEAST_TIP_DEG = 5;
 
 /** Triangles for the reaches that only stand in when a plan takes other coats. A choice. */
 const MOST_OF_OTHERS = 150_000;
-
-/** Finer meshes are judged on a copy of fewer triangles, and said to be. A choice: some 10 s on one processor. */
-const MOST_JUDGED = 500_000;
 
 interface OnBoard {
 	/** As it came, or a copy of fewer triangles. */
@@ -138,11 +135,10 @@ export class MeshWork {
 		};
 		if (!this.#mesh || (await isOver('Measuring'))) return;
 		const whole = placedMesh(this.#mesh, placement);
-		const copy = coarserMesh(whole, MOST_JUDGED);
-		const simplified = simplifiedCopy(whole, copy);
+		const { mesh, simplified } = judgedMesh(whole);
 		const board = {
-			mesh: copy.mesh,
-			isCopy: simplified !== null,
+			mesh,
+			isCopy: mesh !== whole,
 			isSolid: this.#isSolid && keepsVolume(simplified),
 			surface: null,
 			bridging: null,

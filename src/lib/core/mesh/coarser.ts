@@ -6,6 +6,8 @@ export interface Coarser {
 	mesh: Mesh;
 	/** No corner moved farther; 0 when the mesh is as it was. */
 	movedMm: number;
+	/** The corner that each corner of the mesh became; null when the mesh is as it was. */
+	cornerOf: Uint32Array | null;
 }
 
 /** How coarse a copy is on which something was computed. */
@@ -17,7 +19,10 @@ export interface SimplifiedCopy {
 }
 
 /** How a copy differs from its original; null when it does not. */
-export function simplifiedCopy(whole: Mesh, { mesh, movedMm }: Coarser): SimplifiedCopy | null {
+export function simplifiedCopy(
+	whole: Mesh,
+	{ mesh, movedMm }: Pick<Coarser, 'mesh' | 'movedMm'>
+): SimplifiedCopy | null {
 	if (mesh === whole) return null;
 	const volumeOffFraction = measuresOf(mesh).signedVolume / measuresOf(whole).signedVolume - 1;
 	return { triangles: mesh.triangles.length / 3, movedMm, volumeOffFraction };
@@ -29,6 +34,24 @@ const MOST_VOLUME_OFF = 0.005;
 /** Whether coats, bridged places and opening can be judged on it; null is the whole mesh. */
 export function keepsVolume(copy: SimplifiedCopy | null): boolean {
 	return Math.abs(copy?.volumeOffFraction ?? 0) <= MOST_VOLUME_OFF;
+}
+
+/** Finer meshes are judged on a copy of fewer triangles. A choice: some 10 s on one processor. */
+const MOST_JUDGED = 500_000;
+
+/** Up to here a mesh whose copy lost too much is judged as it is, whatever time that takes. A choice. */
+export const MOST_JUDGED_WHOLE = 1_000_000;
+
+/**
+ * The mesh on which coats, bridged places and opening are judged: a copy of one that is very fine, the whole
+ * where that copy loses thin walls. Beyond `MOST_JUDGED_WHOLE` the copy's loss is told, and nothing can be judged.
+ */
+export function judgedMesh(whole: Mesh): { mesh: Mesh; simplified: SimplifiedCopy | null } {
+	const copy = coarserMesh(whole, MOST_JUDGED);
+	const simplified = simplifiedCopy(whole, copy);
+	if (keepsVolume(simplified)) return { mesh: copy.mesh, simplified };
+	const isJudged = whole.triangles.length / 3 <= MOST_JUDGED_WHOLE;
+	return { mesh: whole, simplified: isJudged ? null : simplified };
 }
 
 /** Two triangles for each square of the grid on a flat face; a slanting one takes fewer for its area. */
@@ -44,14 +67,14 @@ const TRIANGLES_PER_CELL = 2.1;
  * @returns the mesh itself when it is coarse enough
  */
 export function coarserMesh(mesh: Mesh, mostTriangles: number): Coarser {
-	if (mesh.triangles.length / 3 <= mostTriangles) return { mesh, movedMm: 0 };
+	if (mesh.triangles.length / 3 <= mostTriangles) return { mesh, movedMm: 0, cornerOf: null };
 	const { area, bounds } = measuresOf(mesh);
 	for (let side = Math.sqrt((TRIANGLES_PER_CELL * area) / mostTriangles); ; side *= 1.15) {
 		const { cellOf, count } = cellsOf(mesh, bounds.min, side);
 		const triangles = mappedTriangles(mesh.triangles, cellOf);
 		if (triangles.length / 3 > mostTriangles) continue;
 		const positions = new PlaneSums(mesh, cellOf, count).meetings(side / 2);
-		return { mesh: { positions, triangles }, movedMm: side * Math.sqrt(3) };
+		return { mesh: { positions, triangles }, movedMm: side * Math.sqrt(3), cornerOf: cellOf };
 	}
 }
 

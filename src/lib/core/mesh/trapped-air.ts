@@ -25,7 +25,7 @@ export function trappedAir(
 ): TrappedAir {
 	let side = reachMm / CELLS;
 	let cells = cellsNear(vertices, reachMm, side);
-	while (cells.size > MOST_CELLS) {
+	while (cells === null) {
 		side *= 1.5;
 		cells = cellsNear(vertices, reachMm, side);
 	}
@@ -94,8 +94,12 @@ const WAYS: readonly Vec3[] = Array.from({ length: 27 }, (_, n): Vec3 => [
 
 type Cell = [number, number, number];
 
-/** Cells up to a reach above each vertex, with those around them. */
-function cellsNear(vertices: readonly number[], reachMm: number, side: number): Map<number, Cell> {
+/** Cells up to a reach above each vertex, with those around them; null when there are more than `MOST_CELLS`. */
+function cellsNear(
+	vertices: readonly number[],
+	reachMm: number,
+	side: number
+): Map<number, Cell> | null {
 	const passed = new Map<number, Cell>();
 	const add = (cells: Map<number, Cell>, i: number, j: number, k: number): void => {
 		const key = keyOf(i, j, k);
@@ -110,14 +114,16 @@ function cellsNear(vertices: readonly number[], reachMm: number, side: number): 
 				Math.floor((vertices[v + 2]! + s * vertices[v + 5]!) / side)
 			);
 		}
+		if (passed.size > MOST_CELLS) return null;
 	}
 	const cells = new Map<number, Cell>();
 	for (const [i, j, k] of passed.values()) {
+		if (cells.size > MOST_CELLS) return null;
 		for (let n = 0; n < 27; n += 1) {
 			add(cells, i + (n % 3) - 1, j + (Math.floor(n / 3) % 3) - 1, k + Math.floor(n / 9) - 1);
 		}
 	}
-	return cells;
+	return cells.size > MOST_CELLS ? null : cells;
 }
 
 /** One number for a cell: 65 536 cells each way from the middle fit into the digits a number has. */

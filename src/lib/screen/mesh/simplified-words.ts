@@ -1,14 +1,17 @@
-import type { SimplifiedCopy } from '../../core/mesh/coarser';
+import { MOST_JUDGED_WHOLE, type SimplifiedCopy } from '../../core/mesh/coarser';
 
 /** Says why nothing can be judged on a copy that has lost too much, and what would help. */
-export function lostVolumeWords({ triangles, movedMm, volumeOffFraction }: SimplifiedCopy): string {
-	const count = triangles.toLocaleString('en-US');
+export function lostVolumeWords({
+	movedMm,
+	volumeOffFraction
+}: Pick<SimplifiedCopy, 'movedMm' | 'volumeOffFraction'>): string {
+	const most = MOST_JUDGED_WHOLE.toLocaleString('en-US');
 	const moved = Number(movedMm.toPrecision(2));
 	const off = Number((100 * Math.abs(volumeOffFraction)).toPrecision(2));
 	return (
-		`They would be computed on a copy of ${count} triangles, but its volume is off by ${off} %, more than 0.5 %: ` +
+		`So fine a mesh is judged on a coarser copy; this one’s volume is off by ${off} %, more than 0.5 %: ` +
 		`walls or gaps thinner than about ${moved} mm fell together in it. Area, volume and sizes are of the whole ` +
-		`mesh and hold. Reduce the mesh to 500,000 triangles or fewer where it was drawn, keeping its thin walls; ` +
+		`mesh and hold. Reduce the mesh to ${most} triangles or fewer where it was drawn, keeping its thin walls; ` +
 		`then it is judged as it is.`
 	);
 }
