@@ -91,7 +91,7 @@ describe('a range', () => {
 const IS_AN_END = /^order\.\d+\.(lowG|highG|safeG)$/;
 /** Numbers that do not move with what is uncertain about their inputs: "3 to 3" is no range. */
 const STAYS =
-	/^(block\.(days|gloveDays)|choice\.estimates\.(\d\.daysCount|0\.laborS|1\.shellG)|plaster\.(slurryGPerMl|yieldMlPerKg|dryGPerMl))$/;
+	/^(block\.(days|gloveDays)|choice\.estimates\.(\d\.daysCount|1\.shellG)|plaster\.(slurryGPerMl|yieldMlPerKg|dryGPerMl))$/;
 
 /** Whole molds, a search that ends at 20 kg, a cup of the sheet's own mass: these move only with some inputs. */
 const MAY_STAY = /^(life\.moldsCount|cure\.materials\.\d\.(largestCalmG|cup\.workableS))$/;

@@ -16,10 +16,11 @@ export async function unfitPerson(
 	event: ProcessEvent,
 	state: JobState
 ): Promise<string | null> {
-	if (event.type !== 'trouble.mended' && event.type !== 'job.abandoned') return null;
-	const { trouble, worker } = contextOf(state);
-	const untrained = await untrainedWords(db, event, contextOf(state));
+	const context = contextOf(state);
+	const untrained = await untrainedWords(db, event, context);
 	if (untrained) return untrained;
+	if (event.type !== 'trouble.mended' && event.type !== 'job.abandoned') return null;
+	const { trouble, worker } = context;
 	const person = await getPerson(db, event.by);
 	if (event.type === 'trouble.mended' && trouble && TROUBLES[trouble.id].needsAnother) {
 		if (person && maySign(person)) return null;

@@ -52,14 +52,14 @@ function frameBoard(
 	const spanMm = Math.max(frame.insideLengthMm, frame.insideWidthMm);
 	const densityGPerMl = Math.max(0.1, draft.inputs.materials.shell.mixedDensityGPerMl);
 	const headMm = Math.min(frame.heightMm, gloveMm + shell.thicknessMm);
-	const inputs = [
+	const loaded = [
 		fromSheet('ρ', 'density of the wet shell', densityGPerMl, 'g/mL'),
 		computed('h', 'glove and shell at the flange', headMm, 'mm'),
 		computed('L', 'longest side inside the frame', spanMm, 'mm'),
 		computed('H', 'height of the board', frame.heightMm, 'mm'),
-		defaultInput('t', 'boardMm'),
-		defaultInput('E', 'boardModulusMPa')
+		defaultInput('t', 'boardMm')
 	];
+	const inputs = [...loaded, defaultInput('E', 'boardModulusMPa')];
 	return withinLaw(draft, 'frame', 'Bulge of the frame', () => {
 		const bent = (modulusMPa: number) =>
 			frameBoardBending({
@@ -87,7 +87,8 @@ function frameBoard(
 				value: stressPa,
 				unit: 'Pa',
 				law,
-				inputs
+				// Load and section alone: the same in a stiffer board.
+				inputs: loaded
 			})
 		};
 	});
