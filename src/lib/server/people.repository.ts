@@ -27,16 +27,28 @@ export const newPersonSchema = z.strictObject({
 });
 export type NewPerson = z.infer<typeof newPersonSchema>;
 
-const columns = ['id', 'name', 'role', 'retired', 'pin_given_by', 'pin_set_at'] as const;
+/** What is read of a person; never what a PIN is checked with. */
+export const PERSON_COLUMNS = [
+	'id',
+	'name',
+	'role',
+	'retired',
+	'pin_given_by',
+	'pin_set_at'
+] as const;
 
 /** Everybody in order of name, retired people too. */
 export async function listPeople(db: Db): Promise<Person[]> {
-	const rows = await db.selectFrom('person').select(columns).execute();
+	const rows = await db.selectFrom('person').select(PERSON_COLUMNS).execute();
 	return rows.map(personOf).sort((a, b) => a.name.localeCompare(b.name, 'en'));
 }
 
 export async function getPerson(db: Db, id: string): Promise<Person | null> {
-	const row = await db.selectFrom('person').select(columns).where('id', '=', id).executeTakeFirst();
+	const row = await db
+		.selectFrom('person')
+		.select(PERSON_COLUMNS)
+		.where('id', '=', id)
+		.executeTakeFirst();
 	return row ? personOf(row) : null;
 }
 
@@ -115,7 +127,8 @@ export async function setPin(
 	});
 }
 
-function personOf(row: {
+/** A person from these columns. */
+export function personOf(row: {
 	id: string;
 	name: string;
 	role: string;

@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import type { Cookies } from '@sveltejs/kit';
 import type { Db } from './database';
-import { getPerson, type Person } from './people.repository';
+import { PERSON_COLUMNS, personOf, type Person } from './people.repository';
 import { storageProblem } from './storage-problem';
 
 export const SESSION_COOKIE = 'gw_session';
@@ -41,21 +41,21 @@ export async function personOfSession(
 ): Promise<Person | null> {
 	if (!token) return null;
 	const token_hash = hashOf(token);
+	// One question for all of it: it is asked at every request.
 	const session = await db
 		.selectFrom('session')
-		.select(['person_id', 'seen_at'])
+		.innerJoin('person', 'person.id', 'session.person_id')
+		.select(PERSON_COLUMNS.map((column) => `person.${column}` as const))
+		.select('seen_at')
 		.select((e) =>
 			e.selectFrom('setting').select('value').where('name', '=', IDLE_SETTING).as('idle_min')
 		)
-		.where('token_hash', '=', token_hash)
+		.where('session.token_hash', '=', token_hash)
 		.executeTakeFirst();
 	const idleS = Number(session?.idle_min ?? 0) * 60 || IDLE_S;
-	if (!session || session.seen_at < before(at, idleS)) return null;
-
-	const person = await getPerson(db, session.person_id);
-	if (!person || person.retired) return null;
+	if (!session || session.retired !== 0 || session.seen_at < before(at, idleS)) return null;
 	if (session.seen_at < before(at, TOUCH_S)) await touch(db, token_hash, at);
-	return person;
+	return personOf(session);
 }
 
 /** Notes the use of a session. On a full or read-only disk people go on reading; the session ends sooner. */
