@@ -67,15 +67,21 @@ export const handle: Handle = ({ event, resolve }) => {
 	guardAddress(event);
 	return logged(event, async () => {
 		const isWatch = WATCHES.includes(event.url.pathname);
+		const lead: typeof resolve = (led, options) => resolve(led, { ...options, preload });
 		const response = isWatch
 			? await resolve(event)
-			: (turnAway(event) ?? (await throughGate(event, resolve)));
+			: (turnAway(event) ?? (await throughGate(event, lead)));
 		setSecurityHeaders(response.headers, event.url);
 		response.headers.set('x-request-id', locals.requestId);
 		if (!response.headers.has('cache-control')) response.headers.set('cache-control', 'no-store');
 		return response;
 	});
 };
+
+/** The page's scripts and styles, and of the letters the subset that every page is set in. */
+function preload({ type, path }: { type: string; path: string }): boolean {
+	return type === 'font' ? path.includes('next-latin-wght-normal') : type !== 'asset';
+}
 
 /** Finds out who asks, and leads on what may pass. */
 async function throughGate(

@@ -1,42 +1,15 @@
 // `npm run shots -- <folder> [words]`: pictures of every page of the built app with the demo shop, on
 // three screens, light and dark, for looking at. With "readme" as words: the pictures of the README.
-import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import process from 'node:process';
-import { chromium } from '@playwright/test';
-import { findChromium } from '../scripts/find-chromium.mjs';
-import { root } from '../scripts/run.mjs';
+import { withDemoApp } from './demo-app.mjs';
 
 const SCREENS = [
 	['phone', 390, 844],
 	['tablet', 820, 1180],
 	['desk', 1440, 900]
 ];
-const SUPERVISOR = { name: 'Tendai Brzoska', pin: '274918' };
-
-/** Starts the built app on a free port with an empty data folder. */
-async function startApp() {
-	const folder = mkdtempSync(join(tmpdir(), 'glovewright-shots-'));
-	const child = spawn(process.execPath, [join(root, 'scripts/serve.mjs')], {
-		env: { ...process.env, PORT: '0', HOST: 'localhost', GLOVEWRIGHT_DATA: join(folder, 'data') },
-		stdio: ['ignore', 'pipe', 'inherit']
-	});
-	const url = await new Promise((resolve, reject) => {
-		child.stdout.on('data', (said) => {
-			const found = /running at (\S+)/.exec(String(said));
-			if (found) resolve(found[1]);
-		});
-		child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
-	});
-	const stop = () =>
-		new Promise((resolve) => {
-			child.once('exit', () => resolve(rmSync(folder, { recursive: true, force: true })));
-			child.kill('SIGTERM');
-		});
-	return { url, stop };
-}
 
 /** Every page worth a look, by name; those of molds in the state that shows most. */
 function pagesOf(jobs) {
@@ -50,6 +23,8 @@ function pagesOf(jobs) {
 	return [
 		['sign-in', '/sign-in'],
 		['board', '/board'],
+		['board-days', '/board/days'],
+		['board-wall', '/board/wall'],
 		['patterns', '/patterns'],
 		['pattern', '/patterns/demo-relief-panel'],
 		['pattern-new', '/patterns/new'],
@@ -57,6 +32,7 @@ function pagesOf(jobs) {
 		['material-new', '/materials/new'],
 		['plan-new', '/jobs/new?pattern=demo-relief-panel'],
 		['mold', `/jobs/${asking}`],
+		['briefing', `/jobs/${coating}/briefing`],
 		['plan', `/jobs/${finished}/plan`],
 		['bench-coat', `/jobs/${coating}/bench`],
 		['bench-cure', `/jobs/${curing}/bench`],
@@ -112,41 +88,18 @@ async function main([path, words = '']) {
 	if (!path) throw new Error('name a folder: npm run shots -- <folder> [words]');
 	const isReadme = words === 'readme';
 	mkdirSync(path, { recursive: true });
-	const { url, stop } = await startApp();
-	const browser = await chromium.launch({
-		executablePath: findChromium() ?? undefined,
-		args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking']
-	});
-	try {
-		await fetch(`${url}/start`, {
-			method: 'POST',
-			headers: { origin: url, 'content-type': 'application/x-www-form-urlencoded' },
-			redirect: 'manual'
-		});
-		const { people } = await (await fetch(`${url}/api/session`)).json();
-		const personId = people.find(({ name }) => name === SUPERVISOR.name)?.id;
-		const signedIn = await fetch(`${url}/api/session`, {
-			method: 'POST',
-			headers: { 'content-type': 'application/json' },
-			body: JSON.stringify({ personId, pin: SUPERVISOR.pin })
-		});
-		const cookie = signedIn.headers.getSetCookie()[0]?.split(';')[0] ?? '';
-		const [name = '', value = ''] = cookie.split('=');
-		const { jobs } = await (await fetch(`${url}/api/jobs`, { headers: { cookie } })).json();
-		await shoot(browser, {
+	await withDemoApp(({ url, browser, cookies, jobs }) =>
+		shoot(browser, {
 			url,
-			cookies: [{ url, name, value }],
+			cookies,
 			pages: pagesOf(jobs),
 			folder: { path, isReadme },
 			wanted: (...shot) =>
 				isReadme
 					? README.some((each) => each.every((word, i) => word === shot[i]))
 					: shot.join('-').includes(words)
-		});
-	} finally {
-		await browser.close();
-		await stop();
-	}
+		})
+	);
 }
 
 await main(process.argv.slice(2));

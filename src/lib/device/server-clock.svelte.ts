@@ -22,6 +22,11 @@ function keepOffset(offsetMs: number): void {
 	}
 }
 
+/** Electronic paper takes most of a second to draw and leaves a shadow each time, so there the clock moves in steps. */
+function tickMs(): number {
+	return document.documentElement.dataset.theme === 'e-ink' ? 5000 : 1000;
+}
+
 /**
  * The server's clock, kept going on the device: the page brings the server's instant, the device only
  * counts on from it, so that a wrong clock in a tablet moves no window.
@@ -65,7 +70,7 @@ export class ServerClock {
 	/** Lets the clock go, until the returned function is called. */
 	run(): () => void {
 		this.#tick();
-		const timer = setInterval(() => this.#tick(), 1000);
+		const timer = setInterval(() => this.#tick(), tickMs());
 		// A tablet that slept has missed its ticks.
 		const wake = () => this.#tick();
 		document.addEventListener('visibilitychange', wake);

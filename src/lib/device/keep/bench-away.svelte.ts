@@ -1,8 +1,8 @@
 import type { NotDone } from '$lib/core/bench/not-done';
-import { sendPhoto, type SentPhoto } from '../photo';
+import type { SentPhoto } from '../photo';
 import type { BenchDesk } from './bench-desk.svelte';
 import { isKeptPage } from './kept-page';
-import { keepBenchPage, serverAnswers } from './kept-server';
+import { serverAnswers } from './server-answers';
 
 const FIRST_WAIT_MS = 5000;
 const LONGEST_WAIT_MS = 120_000;
@@ -37,7 +37,10 @@ export class BenchAway {
 
 	/** Looks what is kept here, and keeps what the server has. */
 	async open(jobId: string, viewer: { id: string; name: string; role: string }, at: string) {
-		const { BenchDesk } = await import('./bench-desk.svelte');
+		const [{ BenchDesk }, { keepBenchPage }] = await Promise.all([
+			import('./bench-desk.svelte'),
+			import('./kept-server')
+		]);
 		this.#desk = await BenchDesk.open(jobId, viewer);
 		if (isKeptPage()) return void (await this.#desk?.showOwn(at));
 		await this.#desk?.keepUp(at, this.#left.signal);
@@ -94,7 +97,9 @@ export class BenchAway {
 		return this.#desk.sendPhotosOf(form);
 	}
 
-	photo(file: File): Promise<SentPhoto> {
-		return this.#desk?.photo(file) ?? sendPhoto(file);
+	async photo(file: File): Promise<SentPhoto> {
+		if (this.#desk) return this.#desk.photo(file);
+		const { sendPhoto } = await import('../photo');
+		return sendPhoto(file);
 	}
 }

@@ -7,16 +7,11 @@ import { LONGEST_AWAY_S, type KeptJob } from './kept-job';
 import { pagesCache } from './pages-cache';
 
 /** A line that is up and leads nowhere answers nothing for minutes. */
-const PROBE_MS = 5000;
 const LONGEST_MS = 30_000;
 
-async function json<T>(
-	address: string,
-	signal?: AbortSignal,
-	patienceMs = LONGEST_MS
-): Promise<T | null> {
+async function json<T>(address: string, signal?: AbortSignal): Promise<T | null> {
 	const late = new AbortController();
-	const timer = setTimeout(() => late.abort(), patienceMs);
+	const timer = setTimeout(() => late.abort(), LONGEST_MS);
 	const leave = () => late.abort();
 	signal?.addEventListener('abort', leave);
 	try {
@@ -29,11 +24,6 @@ async function json<T>(
 		clearTimeout(timer);
 		signal?.removeEventListener('abort', leave);
 	}
-}
-
-/** Whether the server answers at this moment. */
-export async function serverAnswers(): Promise<boolean> {
-	return (await json('/healthz', undefined, PROBE_MS)) !== null;
 }
 
 /**

@@ -1,6 +1,7 @@
 import { error } from '@sveltejs/kit';
 import { benchView } from '$lib/core/bench/bench-view';
 import { newActId } from '$lib/server/act-id';
+import { drawSection } from '$lib/screen/section/drawn-section';
 import { actFromForm } from '$lib/server/bench-act';
 import { now } from '$lib/server/clock';
 import { textsOfBench } from '$lib/server/content';
@@ -13,7 +14,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	const { db, person, shop } = locals;
 	if (!person || !shop) error(401, 'Sign in first.');
 	const job = await jobOrError(db, params.id);
-	return benchView(job, {
+	const view = benchView(job, {
 		viewer: person,
 		names: await namesById(db),
 		at: now(),
@@ -23,6 +24,14 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		training: await askedTraining(db, shop),
 		actId: newActId()
 	});
+	const { section, system } = view;
+	return {
+		...view,
+		drawn: {
+			emblem: drawSection(section, { system, isCompact: true }),
+			picture: drawSection(section, { system })
+		}
+	};
 };
 
 export const actions: Actions = {

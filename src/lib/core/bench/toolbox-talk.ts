@@ -1,0 +1,153 @@
+import {
+	HAZARD_IDS,
+	HAZARDS,
+	PPE,
+	PPE_IDS,
+	STEP_SLUGS,
+	type HazardId,
+	type PpeId,
+	type SignCode,
+	type StepSlug,
+	type VentilationId
+} from '../content/vocabulary';
+import { hazardsOf } from '../materials/hazards';
+import type { Plan } from '../plan/plan';
+import { contextOf, type JobState } from '../process/job';
+import { PHASE_TITLES } from '../process/titles';
+import { hurtsOf } from './bench-hurts';
+import type { BenchTexts } from './bench-texts';
+import type { PhaseId } from '../content/vocabulary';
+
+interface Named<Id> {
+	id: Id;
+	label: string;
+	sign: SignCode;
+}
+
+/** Something that hurts on this mold, and where it comes from. */
+export interface TalkHazard extends Named<HazardId> {
+	/** A sheet names it; the work brings it, whatever the materials; or it is usual at a step and no sheet rules it out. */
+	reason: 'material' | 'work' | 'usual';
+	/** Materials that bring it, with what they are for. */
+	materials: Array<{ name: string; use: string; statements: string[] }>;
+	/** Steps of this mold at which it is met. */
+	steps: string[];
+}
+
+export interface TalkStep {
+	title: string;
+	phase: string;
+	hazards: Array<Named<HazardId>>;
+	ppe: Array<Named<PpeId>>;
+	ventilation: VentilationId;
+}
+
+/** What has to be said before hands are put on one mold: only what applies to it, each with its reason. */
+export interface ToolboxTalk {
+	hazards: TalkHazard[];
+	ppe: Array<Named<PpeId>>;
+	steps: TalkStep[];
+	briefings: Array<{
+		slug: string;
+		title: string;
+		summary: string;
+		signs: readonly SignCode[];
+		/** Who has read it themselves, and when. */
+		read: Array<{ by: string; at: string }>;
+	}>;
+}
+
+const USES: Record<keyof Plan['inputs']['materials'], string> = {
+	detail: 'detail coats',
+	build: 'build coats',
+	shell: 'backup shell',
+	reinforcement: 'cloth in the shell',
+	wax: 'wax release',
+	film: 'parting film',
+	sealer: 'sealer',
+	casting: 'first pour'
+};
+
+/** Steps that a plan can do without. */
+const NEEDED: Partial<Record<StepSlug, (plan: Plan) => boolean>> = {
+	seal: ({ release }) => release.sealerG > 0,
+	wax: ({ release }) => release.waxCoats > 0,
+	film: ({ release }) => release.filmPasses > 0,
+	'detail-coat': ({ coats }) => coats.some(({ kind }) => kind === 'detail'),
+	'brush-back': ({ coats }) => coats.some(({ brushBackS }) => brushBackS !== null),
+	'shell-release': ({ shellRelease }) => shellRelease.waxCoats > 0
+};
+
+/** Hazards that no material brings: every mold has them, and `hazardsOf` names them for any sheet. */
+const OF_THE_WORK: ReadonlySet<HazardId> = new Set(hazardsOf([]));
+
+/** The talk before a mold, from its plan, the texts of the steps, and who has read which briefing. */
+export function toolboxTalk(
+	plan: Plan,
+	state: JobState,
+	texts: BenchTexts & { phases: Readonly<Record<string, PhaseId>> }
+): ToolboxTalk {
+	const steps = STEP_SLUGS.filter((slug) => NEEDED[slug]?.(plan) ?? true).flatMap((slug) => {
+		const text = texts.steps[slug];
+		const phase = texts.phases[slug];
+		if (!text || !phase) return [];
+		const hurts = hurtsOf(text, phase, plan);
+		return [{ title: text.title, phase: PHASE_TITLES[phase], ...hurts }];
+	});
+	const found = new Set<string>([
+		...plan.hazards,
+		...steps.flatMap(({ hazards }) => hazards.map(({ id }) => id))
+	]);
+	const worn = new Set<string>([
+		...plan.ppe,
+		...steps.flatMap(({ ppe }) => ppe.map(({ id }) => id))
+	]);
+	return {
+		hazards: HAZARD_IDS.filter((id) => found.has(id)).map((id) => ({
+			id,
+			...HAZARDS[id],
+			reason: OF_THE_WORK.has(id) ? 'work' : plan.hazards.includes(id) ? 'material' : 'usual',
+			materials: materialsWith(id, plan),
+			steps: steps.flatMap(({ title, hazards }) =>
+				hazards.some((hazard) => hazard.id === id) ? [title] : []
+			)
+		})),
+		ppe: PPE_IDS.filter((id) => worn.has(id)).map((id) => ({ id, ...PPE[id] })),
+		steps: steps.filter(({ hazards, ppe }) => hazards.length + ppe.length > 0),
+		briefings: plan.briefings.flatMap((slug) => {
+			const text = texts.briefings[slug];
+			if (!text) return [];
+			const { title, summary, signs } = text;
+			return [{ slug, title, summary, signs, read: readersOf(slug, state) }];
+		})
+	};
+}
+
+function materialsWith(id: HazardId, { inputs, hazards, coats, release }: Plan) {
+	if (OF_THE_WORK.has(id) || !hazards.includes(id)) return [];
+	const isUsed = (use: string) =>
+		(use !== 'detail' || coats.some(({ kind }) => kind === 'detail')) &&
+		(use !== 'sealer' || release.sealerG > 0);
+	return Object.entries(inputs.materials).flatMap(([use, sheet]) =>
+		sheet && isUsed(use) && hazardsOf([sheet]).includes(id)
+			? [
+					{
+						name: sheet.name,
+						use: USES[use as keyof typeof USES],
+						statements: sheet.hazardStatements
+					}
+				]
+			: []
+	);
+}
+
+function readersOf(slug: string, state: JobState): Array<{ by: string; at: string }> {
+	const isStill = contextOf(state).briefingsRead;
+	return state.effective.flatMap(({ event }) =>
+		event.type === 'briefing.read' &&
+		event.briefing === slug &&
+		(isStill[event.by] ?? []).includes(slug)
+			? [{ by: event.by, at: event.at }]
+			: []
+	);
+}

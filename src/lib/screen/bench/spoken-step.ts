@@ -1,0 +1,53 @@
+import { secondsBetween } from '$lib/core/process/instant';
+import type { Window } from '$lib/core/process/step';
+import { spokenDuration } from '../design/window-phase';
+
+interface Spoken {
+	title: string;
+	what: string;
+	/** Parts to weigh in their order, or amounts of the step, as they stand on the screen. */
+	amounts: ReadonlyArray<{ label: string; text: string }>;
+	window: Pick<Window, 'label' | 'opensAt' | 'closesAt'> | null;
+	/** Words of the signs that stand beside the step. */
+	hurts: readonly string[];
+}
+
+const UNITS: Array<[RegExp, string]> = [
+	[/(\d)\s*mm\b/g, '$1 millimeters'],
+	[/(\d)\s*cm²/g, '$1 square centimeters'],
+	[/(\d)\s*mL\b/g, '$1 milliliters'],
+	[/(\d)\s*kg\b/g, '$1 kilograms'],
+	[/(\d)\s*g\b/g, '$1 grams'],
+	[/(\d)\s*°C/g, '$1 degrees Celsius'],
+	[/(\d)\s*min\b/g, '$1 minutes'],
+	[/(\d)\s*h\b/g, '$1 hours'],
+	[/(\d)\s*s\b/g, '$1 seconds'],
+	[/%/g, ' percent']
+];
+
+/** A text as a voice should read it: units in words. */
+export function inSpokenUnits(text: string): string {
+	return UNITS.reduce((said, [unit, words]) => said.replace(unit, words), text);
+}
+
+/** What a voice says of a step: where, what to do, how much, until when, what hurts. */
+export function spokenStep({ title, what, amounts, window, hurts }: Spoken, now: string): string {
+	return [
+		title,
+		what,
+		...amounts.map(({ label, text }) => `${label}: ${text}`),
+		window ? until(window, now) : '',
+		hurts.length > 0 ? `Take care: ${hurts.join(', ')}` : ''
+	]
+		.filter(Boolean)
+		.map((sentence) => inSpokenUnits(sentence).replace(/[.:]?$/, '.'))
+		.join(' ');
+}
+
+function until({ label, opensAt, closesAt }: NonNullable<Spoken['window']>, now: string): string {
+	const toOpenS = secondsBetween(now, opensAt);
+	if (toOpenS > 0) return `${label}: test in ${spokenDuration(toOpenS)}`;
+	if (closesAt === null) return `${label}: it is time`;
+	const leftS = secondsBetween(now, closesAt);
+	return leftS > 0 ? `${label}: ${spokenDuration(leftS)} left` : `${label}: over`;
+}

@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { expect, testOnOneServer } from './app';
+import { seedShop, signIn, WORKER_PIN } from './seeded-shop';
+
+const test = testOnOneServer(async (app) => {
+	const { worker, jobIds } = await seedShop(app.dataDir);
+	return { jobId: jobIds[0], cookie: await signIn(app.url, worker.id, WORKER_PIN) };
+});
+const client = fileURLToPath(new URL('../../build/client/', import.meta.url));
+
+/** What a page may make a tablet on a slow line load before it answers, gzipped. */
+const MOST_BYTES = 80_000;
+
+test('the bench asks for no more JavaScript than it may', async ({ app, filled }) => {
+	const answer = await fetch(`${app.url}/jobs/${filled.jobId}/bench`, {
+		headers: { cookie: filled.cookie, accept: 'text/html' }
+	});
+	expect(answer.status).toBe(200);
+	const said = `${answer.headers.get('link')} ${await answer.text()}`;
+	const files = new Set(said.match(/_app\/immutable\/[\w./-]+\.js/g));
+	expect(files.size).toBeGreaterThan(10);
+	const bytes = [...files].map((file) => gzipSync(readFileSync(client + file)).length);
+	expect(bytes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(MOST_BYTES);
+});
