@@ -9,7 +9,7 @@ import { findChromium } from './find-chromium.mjs';
 /** Times the store and the first picture with the built server around them; prints its lines by `tell`. */
 export async function benchBuilt(tell) {
 	await buildIfNeeded();
-	// A bundle of its own: it finds the server by where it lies itself.
+	// A bundle of its own, all of it in one folder: it finds the server by where it lies itself.
 	const outDir = mkdtempSync(join('node_modules', '.bench-'));
 	try {
 		await build({
@@ -21,7 +21,7 @@ export async function benchBuilt(tell) {
 				outDir,
 				rollupOptions: {
 					input: { store: 'tests/bench/store.bench.ts', picture: 'tests/bench/picture.bench.ts' },
-					output: { entryFileNames: '[name].mjs' }
+					output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' }
 				}
 			}
 		});
