@@ -52,6 +52,8 @@ const server = createServer((request, response) => {
 // A sender that dribbles is let go: headers within 20 s, everything within 2 min.
 server.headersTimeout = 20_000;
 server.requestTimeout = 120_000;
+// Longer than a proxy keeps a line it may use again (60 s is common): a request sent as the line is shut is lost.
+server.keepAliveTimeout = 75_000;
 
 server.on('error', (error) => {
 	if (error.code === 'EADDRINUSE') {

@@ -34,15 +34,20 @@ export interface AppendTimes {
 /** Appends through the whole server beside a bare loop on the same disk, and with screens that follow. */
 export async function benchAppends(folder: string): Promise<AppendTimes> {
 	const bare = await bareCommitsPerS(join(folder, 'bare'));
-	const { worker, jobIds } = await seedShop(join(folder, 'appends'), { jobs: BENCHES });
+	// Molds of their own for each line, or what one leaves behind is timed with the next.
+	const { worker, jobIds } = await seedShop(join(folder, 'appends'), { jobs: 3 * BENCHES });
 	const server = await startedOn(join(folder, 'appends'));
 	const cookie = await signIn(server.url, worker.id, WORKER_PIN);
 	const line = new KeepAlive(server.url, cookie, BENCHES);
-	const benches = jobIds.map((jobId) => new PostingBench(jobId, line));
+	const newBenches = () => jobIds.splice(0, BENCHES).map((jobId) => new PostingBench(jobId, line));
 
-	const single = await perSecond(benches, 1);
-	const together = await perSecond(benches, TOGETHER);
-	const screens = Array.from({ length: SCREENS }, (_, n) => new Screen(jobIds[n % BENCHES] ?? ''));
+	const single = await perSecond(newBenches(), 1);
+	const together = await perSecond(newBenches(), TOGETHER);
+	const benches = newBenches();
+	const screens = Array.from(
+		{ length: SCREENS },
+		(_, n) => new Screen(benches[n % BENCHES]?.jobId ?? '')
+	);
 	const following = screens.map((screen) => screen.follow(server.url, cookie));
 	await perSecond(benches, 1);
 	const sorted = benches.flatMap(({ answersMs }) => answersMs).sort((a, b) => a - b);
@@ -61,7 +66,7 @@ class PostingBench {
 	#seq = 2;
 
 	constructor(
-		private readonly jobId: string,
+		readonly jobId: string,
 		private readonly line: KeepAlive
 	) {}
 

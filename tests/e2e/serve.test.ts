@@ -86,6 +86,15 @@ test('stopping npm start stops the server under it', async () => {
 	rmSync(folder, { recursive: true });
 });
 
+test('a line is kept for longer than a proxy keeps it, so that none is shut under a request', async ({
+	app
+}) => {
+	const answer = await fetch(`${app.url}/healthz`);
+	const [, keptS = '0'] = /timeout=(\d+)/.exec(answer.headers.get('keep-alive') ?? '') ?? [];
+	// Common proxies keep an idle line for 60 s; from memory.
+	expect(Number(keptS)).toBeGreaterThan(60);
+});
+
 test('a server that is told to stop ends the streams of its screens, and starts again', async ({
 	app
 }) => {
