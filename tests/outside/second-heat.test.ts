@@ -1,6 +1,6 @@
 import { timeToConversionS } from '../../src/lib/core/laws/autocatalytic-cure';
 import { brushBackS } from '../../src/lib/core/laws/brush-back';
-import { largestCalmCupG } from '../../src/lib/core/laws/calm-cup';
+import { largestCalmCupG, thickestCalmSpreadMm } from '../../src/lib/core/laws/calm-cup';
 import { cureWindowS } from '../../src/lib/core/laws/cure-window';
 import {
 	calibratedKPerS,
@@ -139,4 +139,32 @@ outsideCase({
 	expected: crossing((s) => -flowedFrom(s), -0.02 / (0.0005 ** 2 * 1100 * 9.80665), 0, 1200),
 	got: () => brushBackS({ thicknessMm: 0.5, viscosityPaS: 2, densityGPerMl: 1.1, gelTimeS: 1200 }),
 	tolerance: { fraction: 1e-6 }
+});
+
+/** A coat loses (h + e/√(π·t)) / d of its excess per volume, e = √(0.2 · 1100 · 1500), t the pot life. */
+const inSpread =
+	(thicknessMm: number, kPerS: number) =>
+	(_s: number, [celsius = NaN, conversion = NaN]: number[]): number[] => {
+		const loss =
+			(8 + Math.sqrt(0.2 * 1100 * 1500) / Math.sqrt(Math.PI * 540)) / (thicknessMm / 1000);
+		const speed = Math.exp((50_000 / R) * (1 / 296.15 - 1 / (celsius + 273.15)));
+		const cure = kPerS * speed * (conversion + 0.05) * (1 - conversion);
+		return [(160 / 1.7) * cure - (loss / (1150 * 1700)) * (celsius - 23), cure];
+	};
+function hottestSpreadC(thicknessMm: number): number {
+	let state = [23, 0];
+	let hottest = 23;
+	for (let step = 0; step < 200; step += 1) {
+		state = solved(inSpread(thicknessMm, k.paste), state, (step + 1) * 10, step * 10);
+		hottest = Math.max(hottest, state[0] ?? NaN);
+	}
+	return hottest;
+}
+outsideCase({
+	what: 'thickest smear of that paste that stays at or below 60 °C',
+	source: ODE,
+	unit: 'mm',
+	expected: crossing(hottestSpreadC, 60, 0.2, 20),
+	got: () => thickestCalmSpreadMm(paste, 23, 60) ?? NaN,
+	tolerance: { fraction: 0.01 }
 });

@@ -16,7 +16,11 @@ const texts = import.meta.glob<string>('../../src/lib/screen/plan/*.svelte', {
 const base = detailInputs();
 const inputs = {
 	...base,
-	materials: { ...base.materials, shell: testSheet('shell-polyester') },
+	materials: {
+		...base.materials,
+		shell: testSheet('shell-polyester'),
+		casting: { ...testSheet('casting-plaster'), potLife: { timeS: 900, massG: 2000, atC: 20 } }
+	},
 	additions: [{ to: 'build' as const, name: 'Test thickener', partsPerHundred: 2 }],
 	shop: { ...testShop, nightTemperatureC: 15, measuredFanM3PerH: 900, roomVolumeM3: 80 }
 };

@@ -71,6 +71,8 @@ export function composePlan(draft: Draft): Plan {
 		shellRelease,
 		shell,
 		shellCureS: cures.shellCure.testS,
+		pourS: pour.batches?.spanS ?? 0,
+		pourPeople: Math.min(people, pour.batches?.count ?? 1),
 		castingS: cures.castingS
 	};
 	const { facts, night } = throughNights(draft, asked);

@@ -7,18 +7,19 @@ import {
 	workableS,
 	type CuringMaterial
 } from '../laws/mass-effect';
-import { CURE_RANGE_C } from '../laws/cure-rate';
 import type { FigureInput } from '../quantity/figure';
 import { around } from '../quantity/range';
+import { calmSpread } from './calm-spread';
+import { castingHeat } from './casting-heat';
 import { curingMaterial, roughHeatNote } from './curing-material';
 import { thinned } from './thinned-curve';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
-import { calibrated, heatRanges, rangeOfInput, spreadRange } from './heat-ranges';
+import { calibrated, heatRanges, rangeOfInput, roomInput, spreadRange } from './heat-ranges';
 import { warnOfHeat } from './heat-warnings';
 import { traceMixedUse, type MixedUse } from './mixed-uses';
 import { remembered } from './remembered';
-import { computed, entered, traced, type Draft } from './trace';
+import { computed, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
 
 type CureSection = NonNullable<Plan['cure']>;
@@ -35,6 +36,7 @@ const ROUGH =
 export function cureSection(
 	draft: Draft,
 	uses: readonly MixedUse[],
+	pour: Plan['pour'],
 	night: CureSection['night']
 ): CureSection {
 	const materials = uses.flatMap((use) => {
@@ -47,7 +49,13 @@ export function cureSection(
 		);
 	});
 	const isRough = uses.some(({ sheet }) => curingMaterial(sheet) && roughHeatNote(sheet));
-	return { materials, night, caution: isRough ? `${CAUTION} ${ROUGH}` : CAUTION };
+	const casting = castingHeat(draft, pour);
+	return {
+		materials,
+		...(casting && { casting }),
+		night,
+		caution: isRough ? `${CAUTION} ${ROUGH}` : CAUTION
+	};
 }
 
 const materialIndex = (uses: readonly MixedUse[], use: MixedUse): number =>
@@ -93,12 +101,7 @@ function cureMaterial(
 	traceMixedUse(draft, use, path);
 	const rough = roughHeatNote(sheet);
 	const noted = (text: string): string => (rough ? `${text} ${rough}` : text);
-	const offK = draft.inputs.shop.roomSpreadK ?? DEFAULTS.thermometerK.value;
-	const room: FigureInput = {
-		...entered('T_room', 'room temperature', temperatureC, 'C'),
-		low: Math.max(CURE_RANGE_C.min, temperatureC - offK),
-		high: Math.min(CURE_RANGE_C.max, temperatureC + offK)
-	};
+	const room = roomInput(draft);
 	const thickness: FigureInput = {
 		...computed('d', 'thickest coat', thickestMm, 'mm', `${path}.film.thicknessMm`),
 		...around(thickestMm, 2 * DEFAULTS.spreadFraction.value)
@@ -132,6 +135,10 @@ function cureMaterial(
 			)
 		});
 	}
+	const calmSpreadMm =
+		calmG === null
+			? calmSpread(draft, use.sheet, { material, inputs: [...inputs, room], path })
+			: null;
 	const found: CureMaterial = {
 		materialId: sheet.id,
 		materialName: sheet.name,
@@ -171,6 +178,7 @@ function cureMaterial(
 			curve: heat.filmCurve
 		},
 		largestCalmG: calmG,
+		...(calmSpreadMm !== null && { calmSpreadMm }),
 		calmPeakC
 	};
 	warnOfHeat(draft, sheet, found);

@@ -46,6 +46,12 @@ export const DEFAULTS = {
 	spreadFraction: entry('uncertainty of a brushed thickness', 0.1, 'fraction'),
 	areaSpread: entry('uncertainty of a measured area', 0.02, 'fraction'),
 	pourSpread: entry('uncertainty of a poured volume', 0.02, 'fraction'),
+	pourGPerMin: between(
+		'what one person pours in a thin, steady stream',
+		[1000, 1500, 2500],
+		'g/min'
+	),
+	pourBucketG: entry('most that one person mixes, lifts and pours at a time', 15_000, 'g'),
 	pourLoss: entry('casting left in cups and spills', 0.05, 'fraction'),
 	moldLifePours: between('pours before a glove is worn out', [25, 50, 100], 'count'),
 	pourLaborS: between('hands on a pour and its release', [1800, 2700, 3600], 's'),

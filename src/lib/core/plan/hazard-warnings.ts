@@ -1,6 +1,6 @@
 import type { Sheet } from '../materials/sheet';
 import { assumedHazards, hazardWords, usualHazards } from '../materials/usual-hazards';
-import { isHot } from './heat-warnings';
+import { isHot, isHotCasting } from './heat-warnings';
 import type { Plan } from './plan';
 import { warn, type Draft } from './trace';
 
@@ -23,5 +23,7 @@ export function warnOfAssumedHazards(draft: Draft, used: readonly Sheet[]): void
 
 /** Materials of a plan that get too hot to be left alone, by id; none in plans without a heat balance. */
 export function hotMaterialIds({ cure }: Pick<Plan, 'cure'>): string[] {
-	return (cure?.materials ?? []).filter(isHot).map(({ materialId }) => materialId);
+	const { materials = [], casting } = cure ?? {};
+	const ids = materials.filter(isHot).map(({ materialId }) => materialId);
+	return casting && isHotCasting(casting) ? [...ids, casting.materialId] : ids;
 }

@@ -1,8 +1,11 @@
-import { CALM_SEARCHED_G, largestCalmCupG } from '../laws/calm-cup';
+import { CALM_SEARCHED_G, largestCalmCupG, thickestCalmSpreadMm } from '../laws/calm-cup';
+import { CURE_RANGE_C } from '../laws/cure-rate';
 import { calibratedKPerS, peakMoment, workableS, type CuringMaterial } from '../laws/mass-effect';
 import type { FigureInput } from '../quantity/figure';
 import { isOneNumber, rangeOver, type NoRange, type Range } from '../quantity/range';
+import { DEFAULTS } from './defaults';
 import { remembered } from './remembered';
+import { entered, type Draft } from './trace';
 
 /** A cup, the peak up to which one counts as calm, and what is uncertain in the heat of cup and coat. */
 interface UncertainHeat {
@@ -60,6 +63,29 @@ export const heatRanges = remembered(
 		};
 	}
 );
+
+/** How thick what is left may be spread and stay calm: from the hottest to the coolest of what is likely. */
+export const calmSpreadRange = remembered(
+	(
+		material: CuringMaterial,
+		uncertain: Ends & { roomC: Range; calmPeakC: number }
+	): Range | NoRange =>
+		rangeOver([{ low: 0, high: 1 }], (at = 0) => {
+			const of = at > 0.5 ? hotEnd(material, uncertain) : coolEnd(material, uncertain);
+			const roomC = at > 0.5 ? uncertain.roomC.high : uncertain.roomC.low;
+			return thickestCalmSpreadMm(of, roomC, uncertain.calmPeakC, calibrated(of)) ?? Number.NaN;
+		})
+);
+
+/** The room as an input of a heat balance, with how far its thermometer or its corners may be off. */
+export function roomInput({ inputs, temperatureC }: Draft): FigureInput {
+	const offK = inputs.shop.roomSpreadK ?? DEFAULTS.thermometerK.value;
+	return {
+		...entered('T_room', 'room temperature', temperatureC, 'C'),
+		low: Math.max(CURE_RANGE_C.min, temperatureC - offK),
+		high: Math.min(CURE_RANGE_C.max, temperatureC + offK)
+	};
+}
 
 /** The rate of a material; asked for again for each body of it. */
 export const calibrated = remembered((material: CuringMaterial) => calibratedKPerS(material));

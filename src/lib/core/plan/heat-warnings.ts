@@ -35,3 +35,30 @@ export function warnOfHeat(
 	];
 	warn(draft, 'warn', 'hot-cup', 'cure', sentences.filter(Boolean).join(' '));
 }
+
+/** Whether the first part or a batch of it left in its bucket passes what counts as calm. */
+export const isHotCasting = ({
+	batchPeakC,
+	peakC,
+	calmPeakC
+}: NonNullable<NonNullable<Plan['cure']>['casting']>): boolean =>
+	Math.max(batchPeakC, peakC) > calmPeakC;
+
+/** Says before the start that the first part heats itself, and what to do about it. */
+export function warnOfCastingHeat(
+	draft: Draft,
+	sheet: Sheet,
+	heat: NonNullable<NonNullable<Plan['cure']>['casting']>
+): void {
+	if (!isHotCasting(heat)) return;
+	const { units } = draft.inputs.shop;
+	const about = (peakC: number) => displayQuantity(Math.round(peakC), 'C', units);
+	const sentences = [
+		`${sheet.name} heats itself: a batch left in its bucket may reach about ${about(heat.batchPeakC)}; pour it at once.`,
+		heat.peakC > heat.calmPeakC
+			? `The first part may reach about ${about(heat.peakC)} in the mold, more where it is thick: it burns hands, shrinks and cracks, and wears the glove. Pour in layers if the data sheet allows it, or take a slower material, and let the part cool before it is touched.`
+			: '',
+		roughHeatNote(sheet) ? 'Rough until the data sheet gives its heat of reaction.' : ''
+	];
+	warn(draft, 'warn', 'hot-casting', 'cure', sentences.filter(Boolean).join(' '));
+}

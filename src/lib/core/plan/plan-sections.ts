@@ -58,7 +58,7 @@ export function planSections(draft: Draft, facts: SectionFacts) {
 	return {
 		room: roomSection(draft, facts.used),
 		walls: wallsSection(draft, build, coats.coats),
-		cure: cureSection(draft, mixedUses(draft, facts), facts.night),
+		cure: cureSection(draft, mixedUses(draft, facts), pour, facts.night),
 		air: airSection(draft, airUses(draft, facts), facts.used, facts.calendar),
 		lifting,
 		...(build.bridging && { bridging: build.bridging }),

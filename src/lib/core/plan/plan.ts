@@ -245,6 +245,21 @@ export const planSchema = z.strictObject({
 		volumeMl: g,
 		massG: g,
 		parts: z.array(z.strictObject({ part: z.string(), massG: g })),
+		/** Batches that one person mixes and pours before they turn; absent without a pot life, and from plans of before. */
+		batches: z
+			.strictObject({
+				count: z.number().int().positive(),
+				/** Of each batch, as the scale shows it, and its parts in pouring order. */
+				massG: g,
+				parts: z.array(z.strictObject({ part: z.string(), massG: g })),
+				largestG: g,
+				mixS: s,
+				/** From the end of mixing till the batch must be in the mold. */
+				workingS: s,
+				/** From the first mixing to the last batch's being in. */
+				spanS: s
+			})
+			.optional(),
 		headMm: z.number(),
 		/** Pressure at the deepest point. */
 		pressurePa: z.number()

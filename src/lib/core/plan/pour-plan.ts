@@ -6,6 +6,9 @@ import { splitCup } from './cup-parts';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { PlanError } from './plan-error';
+import { pourBatches, type PourBatches } from './pour-batches';
+import { pourPace, type PourPace } from './pour-pace';
+import { warnOfBatches, warnOfNoBatch, warnOfNoPotLife } from './pour-warnings';
 import type { ShellThicknessPlan } from './shell-thickness-plan';
 import { computed, entered, fromSheet, inherited, traced, type Draft } from './trace';
 
@@ -29,7 +32,9 @@ export function pourPlan(draft: Draft, shell: ShellThicknessPlan): Plan['pour'] 
 		)
 	});
 	const exactG = castingMassG({ volumeMl, densityGPerMl: casting.mixedDensityGPerMl });
-	const split = splitCup(casting, exactG, shop.scaleReadabilityG);
+	const pace = pourPace(draft);
+	const count = pace && pace.largestG > 0 ? Math.ceil(exactG / pace.largestG - 1e-9) : 1;
+	const split = splitCup(casting, exactG / count, shop.scaleReadabilityG);
 	if (!split) {
 		throw new PlanError([
 			{
@@ -45,24 +50,48 @@ export function pourPlan(draft: Draft, shell: ShellThicknessPlan): Plan['pour'] 
 	const needed = inherited(draft, mixed, (ml = 0, densityGPerMl = 0) =>
 		castingMassG({ volumeMl: ml, densityGPerMl })
 	);
+	const inAll = (batchG: number): number => roundTo(count * batchG, shop.scaleReadabilityG);
+	const totalG = inAll(split.massG);
 	const massG = traced(draft, 'pour.massG', {
 		label: 'Mass of the first pour',
-		value: roundTo(split.massG, shop.scaleReadabilityG),
+		value: totalG,
 		unit: 'g',
 		law: castingMassLaw,
 		inputs: mixed,
-		...asWeighed(needed, split.massG, shop.scaleReadabilityG),
+		...asWeighed(needed, totalG, shop.scaleReadabilityG),
 		note: 'Rounded up to what the scale shows in every part, on ratio.'
 	});
-	traceParts(draft, split.parts, massG);
+	const parts = split.parts.map(({ part, massG: batchG }) => ({ part, massG: inAll(batchG) }));
+	traceParts(draft, parts, massG);
+	const batches = batchesOf(draft, pace, { count, massG: split.massG, parts: split.parts, totalG });
 	return {
 		materialName: casting.name,
 		volumeMl,
 		massG,
-		parts: split.parts,
+		parts,
+		...(batches && { batches }),
 		headMm: shell.headMm,
 		pressurePa: shell.pressurePa
 	};
+}
+
+/** The batches in which the pour is mixed, and what stands against them; undefined without a pot life. */
+function batchesOf(
+	draft: Draft,
+	pace: PourPace | null,
+	given: Parameters<typeof pourBatches>[2]
+): PourBatches | undefined {
+	if (pace === null) {
+		warnOfNoPotLife(draft);
+		return undefined;
+	}
+	if (pace.largestG === 0) {
+		warnOfNoBatch(draft, pace);
+		return undefined;
+	}
+	const batches = pourBatches(draft, pace, given);
+	warnOfBatches(draft, pace, batches, given.totalG);
+	return batches;
 }
 
 /** What a casting may need, in steps of the scale, with what is weighed within it. */

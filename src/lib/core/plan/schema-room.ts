@@ -41,13 +41,29 @@ const cureMaterialSchema = z.strictObject({
 		peakC: z.number(),
 		curve: z.array(curvePointSchema)
 	}),
-	/** Heaviest cup that, forgotten, stays at or below `calmPeakC`; null when even a gram passes it. */
+	/** Heaviest cup that, forgotten, stays at or below `calmPeakC`; null when even a lump of a gram passes it. */
 	largestCalmG: z.number().positive().nullable(),
+	/** How thick what is left may be spread to stay at or below it, when no lump does. */
+	calmSpreadMm: z.number().positive().optional(),
+	calmPeakC: z.number()
+});
+
+/** The first part in the mold, and a batch of it left in its bucket. */
+const castingHeatSchema = z.strictObject({
+	materialId: z.string(),
+	materialName: z.string(),
+	batchG: z.number().positive(),
+	batchPeakC: z.number(),
+	/** Volume of the part over the area of the mold that it lies against. */
+	thicknessMm: z.number().positive(),
+	peakC: z.number(),
 	calmPeakC: z.number()
 });
 
 export const cureSectionSchema = z.strictObject({
 	materials: z.array(cureMaterialSchema),
+	/** Absent without a pot life or a heat of reaction, beyond a law, and from plans of before. */
+	casting: castingHeatSchema.optional(),
 	/** Present when the shop says how cold its nights are. */
 	night: z
 		.strictObject({

@@ -14,6 +14,10 @@ export interface WorkFacts {
 	shellRelease: Plan['shellRelease'];
 	shell: ShellPlan;
 	shellCureS: number;
+	/** From the first mixing of the pour to its last batch's being in; 0 when nobody can say. */
+	pourS: number;
+	/** At work on the pour. */
+	pourPeople: number;
 	castingS: number;
 }
 
@@ -41,7 +45,7 @@ export function workList(facts: WorkFacts): Task[] {
 		work('wash', 'wash', 'Wash the glove', HANDS_S.wash),
 		work('inspect', 'inspect', 'Inspect', HANDS_S.inspect),
 		work('inspect', 'hold-moldAccepted', 'Hold point: mold accepted', HANDS_S.hold),
-		work('pour', 'pour', 'First pour', HANDS_S.pour),
+		work('pour', 'pour', 'First pour', HANDS_S.pour + facts.pourS, facts.pourPeople),
 		wait('pour', 'pour-wait', 'The casting sets', facts.castingS),
 		work('pour', 'pour-release', 'Take the first part out', HANDS_S.release),
 		work('handover', 'handover', 'Hand over the mold and its record', HANDS_S.handover)

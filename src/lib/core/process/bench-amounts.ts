@@ -12,7 +12,10 @@ export function amountsAt(path: string, c: ProcessContext): Amount[] {
 		return [{ label: 'in this cup', massG: sum(c.cup?.massesG ?? {}) }];
 	}
 	if (path === 'pour.pouring') {
-		return c.plan.pour.parts.map(({ part, massG }) => ({ label: part, massG }));
+		const { parts, batches } = c.plan.pour;
+		return batches && batches.count > 1
+			? batches.parts.map(({ part, massG }) => ({ label: `${part}, each batch`, massG }))
+			: parts.map(({ part, massG }) => ({ label: part, massG }));
 	}
 	if (path === 'sealing.brushing') {
 		const { sealerG, sealerCoats = 1 } = c.plan.release;

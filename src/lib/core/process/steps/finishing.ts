@@ -1,3 +1,5 @@
+import type { Plan } from '../../plan/plan';
+import { durationText } from '../../quantity/duration-text';
 import { placesToLookAt } from '../places-to-look-at';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
@@ -34,8 +36,8 @@ export const FINISHING: Readonly<Record<string, StepRow>> = {
 	'pour.pouring': row(
 		'first-pour',
 		'First pour',
-		(c) =>
-			`Glove in its shell, level. Pour ${Math.round(c.plan.pour.massG)} g of ${c.plan.pour.materialName}.`,
+		({ plan: { pour } }) =>
+			`Glove in its shell, level. Pour ${Math.round(pour.massG)} g of ${pour.materialName}.${inTime(pour)}`,
 		'part.poured'
 	),
 	'pour.setting': row(
@@ -51,3 +53,12 @@ export const FINISHING: Readonly<Record<string, StepRow>> = {
 		'mold.handedOver'
 	)
 };
+
+/** In how many batches the pour is mixed, and until when each is in; nothing for a plan that cannot say. */
+function inTime({ batches }: Plan['pour']): string {
+	if (!batches) return '';
+	const within = `within ${durationText(batches.workingS)} of its being mixed`;
+	return batches.count === 1
+		? ` Pour it ${within}.`
+		: ` Mix it in ${batches.count} batches, one after another, and pour each ${within}.`;
+}

@@ -1,0 +1,135 @@
+import { largestCupG, largestCupLaw } from '../laws/cups';
+import { workableS } from '../laws/mass-effect';
+import type { FigureInput } from '../quantity/figure';
+import { isOneNumber, type Range } from '../quantity/range';
+import { roundDownTo } from '../quantity/rounding';
+import { curingMaterial } from './curing-material';
+import { DEFAULTS, defaultInput } from './defaults';
+import { calibrated } from './heat-ranges';
+import { remembered } from './remembered';
+import { roomTime } from './room-time';
+import { computed, fromSheet, traced, type Draft } from './trace';
+
+/** How fast the first pour must be mixed and poured, and how much of it at a time. */
+export interface PourPace {
+	largestG: number;
+	largestRange: Range;
+	mixS: number;
+	/** Likely share of the pot life between the warmest and the coldest place of the room. */
+	potShare: Range;
+	potInputs: FigureInput[];
+	/** Pot life in a batch of this mass at the room's temperature; a larger one heats itself. */
+	workS: (massG: number) => number;
+	isLimitedByTime: boolean;
+}
+
+/** How closely the largest batch is searched; numerical choice. */
+const CLOSE_ENOUGH = 1.002;
+/** Lightest mass that the heat law takes, g; the law's own. */
+const LIGHTEST_G = 1;
+
+/** A search asks for the pot life of a dozen masses, at every keystroke. */
+const workableIn = remembered(workableS);
+
+/** The largest mass that is mixed and poured while it is workable in that mass, by halving; 0 when none is. */
+function largestInTimeG(
+	pace: { mixS: number; rateGPerMin: number; limitG: number },
+	workS: (massG: number) => number
+): number {
+	const { mixS, rateGPerMin, limitG } = pace;
+	const isInTime = (massG: number): boolean => {
+		const byTimeG = largestCupG({
+			workingTimeS: Math.max(1, workS(massG)),
+			mixingTimeS: mixS,
+			layingRateGPerMin: rateGPerMin,
+			limitG
+		});
+		return byTimeG !== null && byTimeG >= massG;
+	};
+	if (!isInTime(LIGHTEST_G)) return 0;
+	if (isInTime(limitG)) return limitG;
+	let fits = LIGHTEST_G;
+	let fails = limitG;
+	while (fails / fits > CLOSE_ENOUGH) {
+		const middle = Math.sqrt(fits * fails);
+		if (isInTime(middle)) fits = middle;
+		else fails = middle;
+	}
+	return fits;
+}
+
+/** The pace of the first pour; null when the casting's sheet gives no pot life. `largestG` is 0 when nothing can be mixed in time. */
+export function pourPace(draft: Draft): PourPace | null {
+	const { materials, shop } = draft.inputs;
+	const { casting } = materials;
+	if (!casting.potLife) return null;
+	const mixS = casting.mixS ?? DEFAULTS.mixS.value;
+	const pot = roomTime({
+		label: 'pot life',
+		sheet: casting.potLife,
+		fallback: 'mixS',
+		temperatureC: draft.temperatureC,
+		spreadK: shop.roomSpreadK,
+		safe: 'exact'
+	});
+	const curing = curingMaterial(casting);
+	const kPerS = curing && calibrated(curing.material);
+	const workS = (massG: number): number =>
+		curing && kPerS !== null
+			? workableIn(
+					curing.material,
+					{ kind: 'cup', massG: Math.max(LIGHTEST_G, massG) },
+					draft.temperatureC,
+					kPerS
+				)
+			: pot.timeS;
+	const limitG = DEFAULTS.pourBucketG.value;
+	const { value: rateGPerMin, range: rates } = DEFAULTS.pourGPerMin;
+	const potShare = {
+		low: (pot.range?.low ?? pot.timeS) / pot.timeS,
+		high: (pot.range?.high ?? pot.timeS) / pot.timeS
+	};
+	const at = (rate: number, share: number): number =>
+		largestInTimeG({ mixS, rateGPerMin: rate, limitG }, (massG) => share * workS(massG));
+	const exactG = at(rateGPerMin, 1);
+	const largestG = roundDownTo(exactG, shop.scaleReadabilityG);
+	return {
+		largestG,
+		largestRange: {
+			low: Math.min(largestG, at(rates.low, potShare.low)),
+			high: Math.max(largestG, at(rates.high, potShare.high))
+		},
+		mixS,
+		potShare,
+		potInputs: [
+			...pot.inputs,
+			...(curing?.inputs.filter(({ symbol }) => symbol !== 't_pot') ?? [])
+		],
+		workS,
+		isLimitedByTime: exactG < limitG
+	};
+}
+
+/** Leaves the trace of the largest batch. */
+export function traceLargestBatch(draft: Draft, pace: PourPace): number {
+	const { largestG, largestRange, mixS, workS, isLimitedByTime } = pace;
+	const { casting } = draft.inputs.materials;
+	return traced(draft, 'pour.batches.largestG', {
+		label: 'Largest batch that one person mixes and pours in time',
+		value: largestG,
+		unit: 'g',
+		law: largestCupLaw,
+		inputs: [
+			defaultInput('q', 'pourGPerMin'),
+			computed('t_work', 'pot life in that mass, at room temperature', workS(largestG), 's'),
+			casting.mixS ? fromSheet('t_mix', 'mixing', mixS, 's') : defaultInput('t_mix', 'mixS'),
+			defaultInput('m_bucket', 'pourBucketG')
+		],
+		...(isOneNumber(largestRange)
+			? { noRange: 'No range is given: the bucket decides at both ends.' }
+			: largestRange),
+		note: isLimitedByTime
+			? 'Set by the time it takes to mix and pour it.'
+			: 'Set by what one person lifts and pours, not by time.'
+	});
+}
