@@ -26,6 +26,7 @@ export class BenchActs {
 		const { away, drafts, refresh, toTheStep } = this.terms;
 		const { destroy } = enhance(element, async ({ formData, cancel }) => {
 			// What this device's clock says, so that one that is wrong shows in the record.
+			// eslint-disable-next-line svelte/prefer-svelte-reactivity -- an instant that is read once
 			formData.set('sentAt', new Date().toISOString());
 			this.isSending = true;
 			this.noAnswer = false;
