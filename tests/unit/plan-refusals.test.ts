@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { checkedInputs } from '../../src/lib/core/plan/check-inputs';
+import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { PlanError, type PlanProblem } from '../../src/lib/core/plan/plan-error';
 import { fullInputs } from '../fixtures/full-inputs';
+import { testInputs } from '../fixtures/materials';
 
 type Key = string | number;
 
@@ -88,4 +90,25 @@ describe('a refusal of a plan’s inputs', () => {
 			}
 		]);
 	});
+});
+
+test('a solid that reaches beyond the one below by more than the glove is thick locks the shell', () => {
+	const inputs = testInputs();
+	const stand = { on: 'board', against: [], name: 'Foot' };
+	const plan = makePlan({
+		...inputs,
+		pattern: {
+			...inputs.pattern,
+			body: {
+				kind: 'solids',
+				solids: [
+					{ ...stand, shape: 'box', id: 'foot', lengthMm: 300, widthMm: 200, heightMm: 50 },
+					{ ...stand, shape: 'dome', id: 'dome', on: 'foot', diameterMm: 260, heightMm: 80 }
+				]
+			}
+		}
+	});
+	expect(plan.warnings.filter(({ code }) => code === 'shell-lock')).toMatchObject([
+		{ severity: 'refuse', text: expect.stringContaining('30 mm') }
+	]);
 });

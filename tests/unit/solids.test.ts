@@ -169,6 +169,51 @@ describe('solids on and against each other', () => {
 		]);
 	});
 
+	test('a dome wider than its box overhangs on two sides, though its area is the smaller', () => {
+		// Ø 260 on 300 × 200: each long side cuts off a segment, r² acos(d/r) − d √(r² − d²), d = 100.
+		const foot = box({ lengthMm: 300, widthMm: 200, heightMm: 50 });
+		const dome: Solid = {
+			...base,
+			shape: 'dome',
+			id: 'dome',
+			on: 'one',
+			diameterMm: 260,
+			heightMm: 80
+		};
+		const segment = (130 ** 2 * Math.acos(100 / 130) - 100 * Math.sqrt(130 ** 2 - 100 ** 2)) / 100;
+		const carried = Math.PI * 169 - 2 * segment;
+		const top = Math.PI * (13 ** 2 + 8 ** 2);
+		const s = surface(foot, dome);
+		expect(s.exposedAreaCm2).toBeCloseTo(2 * 50 * 5 + 600 - carried + top + 2 * segment, 6);
+		expect(s.steepestWallDeg).toBe(180);
+		expect(bodyProblems(body(foot, dome))).toMatchObject([
+			{ path: 'solids.1.on', severity: 'note', message: expect.stringContaining('30 mm') }
+		]);
+	});
+
+	test('a solid that is carried by less than a third of its foot is refused at the field of its size', () => {
+		const foot = box({ lengthMm: 300, widthMm: 200, heightMm: 50 });
+		const dome: Solid = {
+			...base,
+			shape: 'dome',
+			id: 'dome',
+			on: 'one',
+			diameterMm: 700,
+			heightMm: 80
+		};
+		expect(bodyProblems(body(foot, dome))).toMatchObject([
+			{
+				path: 'solids.1.diameterMm',
+				severity: 'refuse',
+				message: expect.stringContaining('200 mm')
+			}
+		]);
+		const slab = box({ id: 'slab', on: 'one', lengthMm: 2000, widthMm: 100 });
+		expect(bodyProblems(body(foot, slab))).toMatchObject([
+			{ path: 'solids.1.lengthMm', message: expect.stringContaining('up to 300 mm') }
+		]);
+	});
+
 	test('walls pressed together count once, said from one side or from both', () => {
 		const left = box({ against: [{ id: 'two', areaCm2: 100 }] });
 		const right = box({ id: 'two' });

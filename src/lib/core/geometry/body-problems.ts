@@ -1,6 +1,12 @@
 import { meshBodyProblems } from './mesh-body';
+import { lieOn, widestFoot } from './overhang';
 import type { Body, Solid } from './pattern';
 import { BOARD, measuresIn, stackOf, type Stack } from './solid-stack';
+
+/** Share of its foot on which a solid is taken to stand; choice of ours. */
+const LEAST_CARRIED = 1 / 3;
+
+const millimeters = (mm: number): string => `${Number(mm.toPrecision(3))} mm`;
 
 export interface BodyProblem {
 	/** Where in the body, for example "solids.2.on". */
@@ -109,11 +115,21 @@ function supportProblems(solid: Solid, solids: readonly Solid[], stack: Stack): 
 		return [refuse('on', `"${below.id}" ends in a point; nothing can stand on it.`)];
 	}
 	const notes: Found[] = [];
-	if (bottomCm2 > standingCm2 * 1.000001) {
+	const { carriedCm2, overhangMm } = lieOn(solid, below);
+	if (carriedCm2 < bottomCm2 * LEAST_CARRIED) {
+		const { field, mostMm } = widestFoot(solid, below);
+		return [
+			refuse(
+				field,
+				`"${solid.id}" reaches ${millimeters(overhangMm)} beyond "${below.id}" below it, which carries less than a third of its foot; accepted: a third at least, or up to ${millimeters(mostMm)} to be carried all round.`
+			)
+		];
+	}
+	if (overhangMm > 1e-6 && carriedCm2 < bottomCm2 * 0.999999) {
 		notes.push(
 			noted(
 				'on',
-				`"${solid.id}" is wider than "${below.id}" below it: the overhang is an undercut.`
+				`"${solid.id}" reaches ${millimeters(overhangMm)} beyond "${below.id}" below it: the overhang is an undercut, and its underside is counted.`
 			)
 		);
 	}

@@ -7,6 +7,7 @@ export const BOARD = 'board';
 export interface Stack {
 	children: Map<string, Solid[]>;
 	measures: Map<string, SolidMeasures>;
+	solids: Map<string, Solid>;
 }
 
 export function stackOf(solids: readonly Solid[]): Stack {
@@ -17,7 +18,8 @@ export function stackOf(solids: readonly Solid[]): Stack {
 		children.set(solid.on, [...(children.get(solid.on) ?? []), solid]);
 		measures.set(solid.id, measuresOf(solid));
 	}
-	return { children, measures };
+	const byId = new Map(solids.map((solid) => [solid.id, solid]));
+	return { children, measures, solids: byId };
 }
 
 export function measuresIn(stack: Stack, id: string): SolidMeasures {

@@ -1,5 +1,6 @@
 import type { Body, Solid, Surface } from './pattern';
 import { measuredSurface } from './measured-surface';
+import { lieOn } from './overhang';
 import { meshSurface } from './mesh-body';
 import { BOARD, extentAbove, measuresIn, sectionAbove, stackOf, type Stack } from './solid-stack';
 
@@ -56,11 +57,13 @@ function solidsSurface(solids: readonly Solid[]): Surface {
 
 /** What the solids standing on `id` do to the exposed area: they hide its top and may overhang it. */
 function contactOn(id: string, stack: Stack): { changeCm2: number; overhangCm2: number } {
-	const bottomsCm2 = (stack.children.get(id) ?? [])
-		.map((above) => measuresIn(stack, above.id).bottomCm2)
-		.sort((a, b) => a - b)
-		.reduce((total, value) => total + value, 0);
-	const hiddenCm2 = Math.min(bottomsCm2, measuresIn(stack, id).standingCm2);
+	const standing = stack.children.get(id) ?? [];
+	const sum = (areasCm2: readonly number[]): number =>
+		areasCm2.toSorted((a, b) => a - b).reduce((total, value) => total + value, 0);
+	const bottomsCm2 = sum(standing.map((above) => measuresIn(stack, above.id).bottomCm2));
+	const below = stack.solids.get(id);
+	const carriedCm2 = below ? sum(standing.map((above) => lieOn(above, below).carriedCm2)) : 0;
+	const hiddenCm2 = Math.min(carriedCm2, measuresIn(stack, id).standingCm2);
 	const overhangCm2 = bottomsCm2 - hiddenCm2;
 	return { changeCm2: overhangCm2 - hiddenCm2, overhangCm2 };
 }

@@ -1,8 +1,20 @@
+import { lieOn } from '../geometry/overhang';
+import type { Body } from '../geometry/pattern';
 import { bodyProblems } from '../geometry/solids';
 import { warn, type Draft } from './trace';
 
 /** Share of its elongation that a glove takes again and again without tearing; common practice, no source. */
 const STRETCH_SHARE = 1 / 3;
+
+/** How far solids reach beyond those that carry them, in whole tenths of a millimeter; 0 when none does. */
+function overhangOf(body: Body): number {
+	if (body.kind !== 'solids') return 0;
+	const overhangs = body.solids.map((solid) => {
+		const below = body.solids.find(({ id }) => id === solid.on);
+		return below ? lieOn(solid, below).overhangMm : 0;
+	});
+	return Math.round(10 * Math.max(0, ...overhangs)) / 10;
+}
 
 /** What the pattern's form says against glove and shell. */
 export function warnOfForm(draft: Draft, gloveMm: number): void {
@@ -10,7 +22,8 @@ export function warnOfForm(draft: Draft, gloveMm: number): void {
 	for (const { path, message, severity } of bodyProblems(inputs.pattern.body)) {
 		if (severity === 'note') warn(draft, 'note', 'pattern-form', `pattern.body.${path}`, message);
 	}
-	const { undercutMm, body } = inputs.pattern;
+	const { body } = inputs.pattern;
+	const undercutMm = Math.max(inputs.pattern.undercutMm, overhangOf(body));
 	// Where the mesh was looked at, it says more than one depth can.
 	if (body.kind === 'mesh' && body.handling) return;
 	if (undercutMm === 0 && surface.steepestWallDeg > 90.5) {
