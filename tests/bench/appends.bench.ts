@@ -8,7 +8,6 @@ import { seedShop, signIn, WORKER_PIN } from '../e2e/seeded-shop';
 import { ServerProcess } from '../e2e/server-process';
 import { freePort } from '../fixtures/free-port';
 import { handPlan } from '../fixtures/plan';
-import { Screen } from '../torture/screen';
 import { KeepAlive } from './keep-alive';
 
 const SCREENS = 50;
@@ -44,16 +43,15 @@ export async function benchAppends(folder: string): Promise<AppendTimes> {
 	const single = await perSecond(newBenches(), 1);
 	const together = await perSecond(newBenches(), TOGETHER);
 	const benches = newBenches();
-	const screens = Array.from(
-		{ length: SCREENS },
-		(_, n) => new Screen(benches[n % BENCHES]?.jobId ?? '')
+	const screens = await Promise.all(
+		Array.from({ length: SCREENS }, (_, n) =>
+			line.follow(`/api/jobs/${benches[n % BENCHES]?.jobId}/live`)
+		)
 	);
-	const following = screens.map((screen) => screen.follow(server.url, cookie));
 	await perSecond(benches, 1);
 	const sorted = benches.flatMap(({ answersMs }) => answersMs).sort((a, b) => a - b);
 
-	for (const screen of screens) screen.end();
-	await Promise.all(following);
+	if (screens.some((end) => end() < 200)) throw new Error('a screen heard nothing');
 	line.end();
 	await server.end('SIGTERM');
 	const at = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] ?? Number.NaN;

@@ -44,6 +44,27 @@ export class KeepAlive {
 		});
 	}
 
+	/** Opens a stream and reads on till the returned function is called; which says how much came. */
+	async follow(path: string): Promise<() => number> {
+		return new Promise((resolve, reject) => {
+			const asked = request(
+				`${this.#url}${path}`,
+				{ agent: false, headers: { cookie: this.#cookie } },
+				(answer) => {
+					let bytes = 0;
+					answer.on('data', (chunk: Buffer) => (bytes += chunk.length));
+					answer.on('error', () => {});
+					resolve(() => {
+						answer.destroy();
+						return bytes;
+					});
+				}
+			);
+			asked.on('error', reject);
+			asked.end();
+		});
+	}
+
 	end(): void {
 		this.#agent.destroy();
 	}
