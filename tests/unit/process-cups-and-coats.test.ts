@@ -39,7 +39,7 @@ describe('a cup', () => {
 	test('laid after its working time is a deviation', () => {
 		const log = bench().toCoats().do('cup.weighed', ON_RATIO).do('cup.mixed');
 		log.wait(30 * MIN).do('cup.applied');
-		expect(contextOf(log.state).deviations[0]?.what).toContain('its working time is 18 min');
+		expect(contextOf(log.state).deviations[0]?.what).toContain('its pot life is 19 min');
 	});
 
 	test('that came short is followed by cups split anew, which add up to the batch', () => {

@@ -57,7 +57,7 @@ describe('a decision on a deviation', () => {
 		log.do('thickness.measured', { points: THIN }).do('coat.added', { reason: 'wall is thin' });
 		const [late, thinness] = noted(log);
 		expect(late).toMatchObject({ decided: null });
-		expect(late?.what).toContain('its working time');
+		expect(late?.what).toContain('its pot life');
 		expect(thinness?.decided).toMatchObject({ redone: false, isUnderWay: true, by: MAKER });
 		expect(openDeviations(noted(log))).toContain(thinness);
 		log.cup(360).do('coat.finished', { shortReason: 'the thin wall only' });

@@ -71,14 +71,14 @@ describe('trouble, pause and persons', () => {
 		log.do('shell.finished', { thicknessMm: 12, cornersFull: true, feetLevel: true });
 		log.do('trouble.reported', { trouble: 'no-cure', note: 'soft after two days' });
 		log.do('test.judged', { kind: 'test patch', result: 'good' });
-		log.do('trouble.mended', { how: 'stripped', wayBack: 'shellRelease' }, SUPERVISOR);
+		log.do('trouble.decided', { how: 'stripped', wayBack: 'shellRelease' }, SUPERVISOR);
 		expect(pathOf(log)).toBe('shellRelease.waxing');
 	});
 
 	test('never leads forward past the phase it was met in', () => {
 		const log = bench().toCoats().do('trouble.reported', { trouble: 'no-cure', note: 'soft' });
 		const ahead = { how: 'x', wayBack: 'shellRelease' };
-		expect(why(log.try('trouble.mended', ahead, SUPERVISOR))).toContain('the ways back are');
+		expect(why(log.try('trouble.decided', ahead, SUPERVISOR))).toContain('the ways back are');
 	});
 
 	test('that belongs to another phase is refused', () => {
@@ -86,13 +86,17 @@ describe('trouble, pause and persons', () => {
 		expect(why(answer)).toContain('does not belong to this phase');
 	});
 
-	test('that hurt somebody is closed by another person only', () => {
+	test('that hurt somebody is ended by a supervisor who has not worked on it, and only with a PIN', () => {
 		const log = bench()
 			.toCoats()
 			.do('trouble.reported', { trouble: 'skin-contact', note: 'wrist' });
 		const mended = { how: 'washed, looked at', wayBack: 'resume' };
 		expect(why(log.try('trouble.mended', mended))).toContain('a supervisor who has not worked');
-		log.do('trouble.mended', mended, SUPERVISOR);
+		// A plain act, without a PIN, is anybody's: also of a helper who never touched the mold.
+		expect(why(log.try('trouble.mended', mended, SUPERVISOR))).toContain('with a PIN');
+		expect(why(log.try('trouble.decided', mended))).toContain('nobody signs their own work');
+		log.do('trouble.decided', mended, SUPERVISOR);
+		expect(contextOf(log.state).trouble).toBeNull();
 	});
 
 	test('a person who takes over reads the briefings before touching the chemistry', () => {

@@ -87,7 +87,8 @@ describe('the next cup, while one is laid', () => {
 		const log = laying().do('cup.weighed', NEXT).do('cup.mixed', BY);
 		const { cup, cupAhead } = contextOf(log.state);
 		const step = benchStep(log.state, { by: MAKER, at: log.at });
-		expect(step.window?.closesAt).toBe(addSeconds(cup?.mixedAt ?? '', 18 * MIN));
+		// Its parts met when it was weighed: a minute of mixing and eighteen of laying from then.
+		expect(step.window?.closesAt).toBe(addSeconds(cup?.weighedAt ?? '', 19 * MIN));
 		expect(step.ahead).toMatchObject({
 			number: 2,
 			of: 2,
@@ -96,7 +97,7 @@ describe('the next cup, while one is laid', () => {
 		log.wait(12 * MIN).do('cup.applied');
 		expect(noted(log)).toEqual([]);
 		log.wait(8 * MIN).do('cup.applied');
-		expect(noted(log)).toEqual([expect.stringContaining('its working time is 18 min')]);
+		expect(noted(log)).toEqual([expect.stringContaining('its pot life is 19 min')]);
 	});
 
 	test('is set aside alone, or moves up when the one under the brush is set aside', () => {

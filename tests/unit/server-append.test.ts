@@ -78,7 +78,9 @@ test('after harm to somebody, only one who may sign says that work goes on', asy
 		status: 'refused',
 		reason: expect.stringMatching(/a supervisor/)
 	});
-	expect(await postAct(db, { ...act, by: head.id })).toMatchObject({ status: 'appended' });
+	const decided = { ...act, by: head.id, event: { ...mended, type: 'trouble.decided' } };
+	expect(await postAct(db, decided)).toMatchObject({ status: 'refused' });
+	expect(await postAct(db, { ...decided, isSigned: true })).toMatchObject({ status: 'appended' });
 });
 
 test('an act sent twice at the same moment is one event', async () => {

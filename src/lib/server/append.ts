@@ -49,6 +49,8 @@ export const SIGNED_TYPES: readonly EventType[] = [
 	'hold.sentBack',
 	'mold.rejected',
 	'deviation.decided',
+	'trouble.decided',
+	'act.takenBack',
 	'job.abandoned'
 ];
 

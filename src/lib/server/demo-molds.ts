@@ -29,7 +29,7 @@ const DAY = 86_400;
 
 /** The coat at work, counted from 0, was finished just now. */
 const laid = (coatIndex: number) => (c: ProcessContext) =>
-	c.coatIndex === coatIndex && c.laidG > 0 && c.finishedAt === c.lastAt;
+	c.coatIndex === coatIndex && c.laidG > 0 && c.finishedAt === c.laidAt;
 /** The coat below has passed its test; no cup is weighed for this one yet. */
 const ready = (coatIndex: number) => (c: ProcessContext) =>
 	c.phase === 'build' && c.coatIndex === coatIndex && c.laidG === 0 && c.cup === null;

@@ -2,6 +2,7 @@ import { fail } from '@sveltejs/kit';
 import type { Db } from './database';
 import { wrongPinWords } from './pin-words';
 import { refusalWords } from './refusal-words';
+import { pinSchema } from './pin-hash';
 import { signatureSchema, signJob } from './sign';
 
 interface Signing {
@@ -21,34 +22,27 @@ export async function signFromForm(db: Db, { jobId, zone, address, form }: Signi
 		decision: text('decision'),
 		supervisorId: text('supervisorId'),
 		to: text('to'),
+		wayBack: text('wayBack'),
 		words: text('words')
 	};
-	const not = (status: number, problem: string) => fail(status, { ...typed, problem });
+	const not = (status: number, ...problems: string[]) => fail(status, { ...typed, problems });
 
-	if (typed.decision === '') return not(422, 'Choose what you decide.');
-	if (typed.supervisorId === '') return not(422, 'Choose who signs.');
-	if (typed.decision === 'send back' && typed.to === '') {
-		return not(422, 'Choose the step it goes back to.');
-	}
-	if (typed.decision !== 'sign' && typed.words === '') {
-		return not(422, 'Write the reason: the crew and the record need it.');
-	}
+	const pinProblems = pinSchema.safeParse(text('pin')).success
+		? []
+		: ['Type the PIN: 4 to 8 digits.'];
+	const missing = [...missingFrom(typed), ...pinProblems];
+	if (missing.length > 0) return not(422, ...missing);
 	const parsed = signatureSchema.safeParse(
 		signatureOf(typed, {
 			id: text('id'),
 			seq: Number(text('seq')) + 1,
 			hold: text('hold'),
+			undoes: text('undoes'),
 			pin: text('pin')
 		})
 	);
 	if (!parsed.success) {
-		const isPin = parsed.error.issues.some(({ path }) => path[0] === 'pin');
-		return not(
-			422,
-			isPin
-				? 'Type the PIN: 4 to 8 digits.'
-				: 'The page sent something that cannot be signed. Load it again.'
-		);
+		return not(422, 'The page sent something that cannot be signed. Load it again.');
 	}
 	const result = await signJob(db, { jobId, signature: parsed.data, address });
 	switch (result.status) {
@@ -72,13 +66,27 @@ interface Typed {
 	decision: string;
 	supervisorId: string;
 	to: string;
+	wayBack: string;
 	words: string;
+}
+
+/** Everything that is still to be filled in, in the order of the form. */
+function missingFrom({ decision, supervisorId, to, wayBack, words }: Typed): string[] {
+	return [
+		...(decision === '' ? ['Choose what you decide.'] : []),
+		...(decision === 'send back' && to === '' ? ['Choose the step it goes back to.'] : []),
+		...(decision === 'decide trouble' && wayBack === '' ? ['Choose how work goes on.'] : []),
+		...(decision !== 'sign' && decision !== '' && words === ''
+			? ['Write the reason: the crew and the record need it.']
+			: []),
+		...(supervisorId === '' ? ['Choose who signs.'] : [])
+	];
 }
 
 /** The fields that go with the decision, and no others: the schema takes no strangers. */
 function signatureOf(
-	{ decision, supervisorId, to, words }: Typed,
-	{ hold, ...rest }: { id: string; seq: number; hold: string; pin: string }
+	{ decision, supervisorId, to, wayBack, words }: Typed,
+	{ hold, undoes, ...rest }: { id: string; seq: number; hold: string; undoes: string; pin: string }
 ): Record<string, unknown> {
 	const shared = { decision, supervisorId, ...rest };
 	switch (decision) {
@@ -86,6 +94,10 @@ function signatureOf(
 			return { ...shared, hold, ...(words ? { note: words } : {}) };
 		case 'send back':
 			return { ...shared, hold, to, reason: words };
+		case 'decide trouble':
+			return { ...shared, how: words, wayBack };
+		case 'take back':
+			return { ...shared, undoes, reason: words };
 		case 'reject':
 			return { ...shared, reason: words };
 		default:

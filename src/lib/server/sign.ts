@@ -36,6 +36,13 @@ export const signatureSchema = z.discriminatedUnion('decision', [
 	z.strictObject({ decision: z.literal('reject'), ...who, reason: words }),
 	z.strictObject({ decision: z.literal('accept deviation'), ...who, note: words }),
 	z.strictObject({ decision: z.literal('refuse deviation'), ...who, note: words }),
+	z.strictObject({
+		decision: z.literal('decide trouble'),
+		...who,
+		how: words,
+		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
+	}),
+	z.strictObject({ decision: z.literal('take back'), ...who, undoes: id, reason: words }),
 	z.strictObject({ decision: z.literal('abandon'), ...sealed, personId: id, reason: words })
 ]);
 export type Signature = z.infer<typeof signatureSchema>;
@@ -83,6 +90,10 @@ function eventOf(signature: Signature): Record<string, unknown> {
 			const { hold, to, reason } = signature;
 			return { type: 'hold.sentBack', hold, to, reason };
 		}
+		case 'decide trouble':
+			return { type: 'trouble.decided', how: signature.how, wayBack: signature.wayBack };
+		case 'take back':
+			return { type: 'act.takenBack', undoes: signature.undoes, reason: signature.reason };
 		case 'abandon':
 			return { type: 'job.abandoned', reason: signature.reason };
 		case 'reject':

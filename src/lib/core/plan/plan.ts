@@ -19,9 +19,11 @@ import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './sche
 /**
  * Version of the process machine a job is started with; it goes on to its end under it. Since 2 an
  * abraded surface needs no print, and a mold is accepted only as its inspection found it. Since 3 coats of
- * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at. Since 4 a thin reading is answered once the coat added for it is on; the number is a choice of ours.
+ * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at. Since 4 a thin reading is answered once the coat added for it is on. Since 5 a coat's window
+ * shuts from its first cup and also for what is still bare below a coat being laid, the pot life counts from when the parts
+ * meet, and what put the work before a supervisor is ended or taken back by one; the number is a choice of ours.
  */
-export const PROCESS_VERSION = 4;
+export const PROCESS_VERSION = 5;
 
 const g = z.number().nonnegative();
 const s = z.number().nonnegative();

@@ -47,9 +47,11 @@ export const ACT_LABELS: Readonly<Record<EventType, string>> = {
 	'trouble.reported': 'Report trouble',
 	'test.judged': 'Enter the test',
 	'trouble.mended': 'Trouble is mended',
+	'trouble.decided': 'Decide on the trouble',
 	'job.paused': 'Pause',
 	'job.resumed': 'Go on',
 	'job.takenOver': 'Take over',
 	'job.abandoned': 'Abandon the job',
-	'act.undone': 'Undo the last entry'
+	'act.undone': 'Undo the last entry',
+	'act.takenBack': 'Take the last entry back'
 };

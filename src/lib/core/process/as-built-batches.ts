@@ -77,7 +77,8 @@ export function batchesLaid(state: JobState): AsBuiltSection[] {
 function begunAnew({ event }: LoggedEvent): boolean {
 	return (
 		event.type === 'hold.sentBack' ||
-		(event.type === 'trouble.mended' && event.wayBack !== 'resume')
+		((event.type === 'trouble.mended' || event.type === 'trouble.decided') &&
+			event.wayBack !== 'resume')
 	);
 }
 
@@ -175,6 +176,7 @@ function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
 			setAside('The recoat window had closed.');
 			break;
 		case 'trouble.mended':
+		case 'trouble.decided':
 			if (event.wayBack !== 'resume') setAside('Work began anew after a trouble.');
 			break;
 		case 'coat.finished':

@@ -57,7 +57,14 @@ export interface AsBuilt {
 	undone: Array<
 		Done & { type: EventType; label: string; said: string; reason: string; undoneAt: string }
 	>;
-	briefings: Array<{ person: string; slug: string; hash: string; at: string }>;
+	/** `openS`: for how long the text was open; null in entries of before. */
+	briefings: Array<{
+		person: string;
+		slug: string;
+		hash: string;
+		at: string;
+		openS: number | null;
+	}>;
 	photos: Array<Done & { hash: string; label: string }>;
 	/** Person ids of all who made an entry that counts, in order of their first. */
 	people: string[];
@@ -122,11 +129,12 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 		})),
 		troubles: troublesOf(done),
 		undone: undoneOf(state, log),
-		briefings: of('briefing.read').map(({ by, briefing, contentHash, at }) => ({
+		briefings: of('briefing.read').map(({ by, briefing, contentHash, at, openS = null }) => ({
 			person: by,
 			slug: briefing,
 			hash: contentHash,
-			at
+			at,
+			openS
 		})),
 		photos: done.flatMap(({ seq, event }) =>
 			(event.photos ?? []).map((hash) => ({
@@ -151,7 +159,7 @@ function troublesOf(done: readonly LoggedEvent[]): AsBuiltTrouble[] {
 	const found: AsBuiltTrouble[] = [];
 	for (const { seq, event } of done) {
 		if (event.type === 'trouble.reported') {
-			const { at, by, trouble: id, note, place = '' } = event;
+			const { at, by, trouble: id, note = '', place = '' } = event;
 			found.push({
 				seq,
 				at,
@@ -164,12 +172,12 @@ function troublesOf(done: readonly LoggedEvent[]): AsBuiltTrouble[] {
 				mended: null
 			});
 		}
-		const last = found.at(-1);
+		const last = found.findLast(({ mended }) => mended === null);
 		if (event.type === 'test.judged' && last) {
 			const { at, by, kind, result, note = '' } = event;
 			last.tests.push({ at, by, kind, result, note });
 		}
-		if (event.type === 'trouble.mended' && last) {
+		if ((event.type === 'trouble.mended' || event.type === 'trouble.decided') && last) {
 			const { at, by, how, wayBack } = event;
 			last.mended = { at, by, how, wayBack };
 		}
@@ -179,7 +187,9 @@ function troublesOf(done: readonly LoggedEvent[]): AsBuiltTrouble[] {
 
 function undoneOf(state: JobState, log: readonly LoggedEvent[]): AsBuilt['undone'] {
 	const undoings = new Map(
-		log.flatMap(({ event }) => (event.type === 'act.undone' ? [[event.undoes, event]] : []))
+		log.flatMap(({ event }) =>
+			event.type === 'act.undone' || event.type === 'act.takenBack' ? [[event.undoes, event]] : []
+		)
 	);
 	return log.flatMap(({ id, seq, event }) => {
 		const reason = state.undone[id];

@@ -35,7 +35,8 @@ const SIGNATURES: readonly EventType[] = [
 	'hold.signed',
 	'hold.sentBack',
 	'mold.rejected',
-	'deviation.decided'
+	'deviation.decided',
+	'trouble.decided'
 ];
 /** Rules on what the person types, which cannot be judged beforehand. */
 const ON_DATA: readonly RuleName[] = [
@@ -47,6 +48,8 @@ const ON_DATA: readonly RuleName[] = [
 	'fullWaxCoats',
 	'shellThick',
 	'troubleFitsPhase',
+	'troubleDescribed',
+	'troubleIsAnother',
 	'troubleMayReturnTo',
 	'layersCounted',
 	'keysNamed',

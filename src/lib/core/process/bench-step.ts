@@ -9,7 +9,7 @@ import { rule } from './rules';
 import { statePath } from './state-path';
 import { STEP_TABLE, slugFor } from './step-table';
 import type { BenchStep, Viewer } from './step';
-import { windowAt } from './windows';
+import { windowAt, windowBeside } from './windows';
 
 /**
  * The one thing at a time for the bench: what to do, how much, until when, and which acts the
@@ -31,6 +31,7 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 		what: row.what(c),
 		amounts: amountsAt(shown, c),
 		window: windowAt(path, c),
+		windowBeside: windowBeside(path, c),
 		acts: actsAt(state, row.acts, viewer),
 		ahead: cupAhead(c),
 		places: placesAtStep(c),

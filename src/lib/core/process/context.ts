@@ -1,6 +1,6 @@
 import type { PhaseId, TroubleId } from '../content/vocabulary';
 import type { Coat, Plan, ShellRound } from '../plan/plan';
-import type { EventOf, HoldId } from './events';
+import type { EventOf, EventType, HoldId } from './events';
 
 /** An answer to a deviation. */
 export interface Decision {
@@ -36,6 +36,8 @@ export interface CupAtWork {
 	massesG: Record<string, number>;
 	weighedAt: string;
 	mixedAt: string | null;
+	/** When the parts first met, which no undoing moves; null while they stand apart. From version 5 on. */
+	metAt: string | null;
 }
 
 export interface TroubleMet {
@@ -50,6 +52,15 @@ export interface TroubleMet {
 export interface Trouble extends TroubleMet {
 	/** What the last test cup or patch showed; null before the first. */
 	test: 'good' | 'bad' | null;
+}
+
+/** An entry taken back that the same act entered anew is held against. */
+export interface TakenBack {
+	type: EventType;
+	/** What a test had found; null for anything else. */
+	said: string | null;
+	/** When the parts of the cup had met; null for anything but a weighing. */
+	metAt: string | null;
 }
 
 /** What the machine remembers of the log. Only facts that a later rule or screen needs. */
@@ -82,6 +93,8 @@ export interface ProcessContext {
 	cupsLaid: number;
 	/** When the last cup was laid. */
 	laidAt: string | null;
+	/** When the first cup of the coat or round at work was laid. */
+	firstLaidAt: string | null;
 	/** When the coat or round before the one at work was finished, and its window. */
 	finishedAt: string | null;
 	windowClosesAt: string | null;
@@ -102,6 +115,10 @@ export interface ProcessContext {
 	signatures: Partial<Record<HoldId, Signature>>;
 	sentBack: { hold: HoldId; to: PhaseId; reason: string; by: string; at: string } | null;
 	trouble: Trouble | null;
+	/** Troubles met before it that still stop the work, oldest first. */
+	troublesBefore: Trouble[];
+	/** Entries taken back and not yet entered anew. */
+	takenBack: TakenBack[];
 	/** Every trouble reported so far, with its place; those of a glove that was stripped are gone with it. */
 	troublesMet: TroubleMet[];
 	pausedFor: string | null;
@@ -132,6 +149,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		laidG: 0,
 		cupsLaid: 0,
 		laidAt: null,
+		firstLaidAt: null,
 		finishedAt: null,
 		windowClosesAt: null,
 		belowClosesAt: null,
@@ -146,6 +164,8 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		signatures: {},
 		sentBack: null,
 		trouble: null,
+		troublesBefore: [],
+		takenBack: [],
 		troublesMet: [],
 		pausedFor: null,
 		deviations: [],

@@ -1,6 +1,6 @@
 import { batchAtWork, isLaying, type ProcessContext } from './context';
 import { isOnRatio } from './cup-check';
-import { addSeconds } from './instant';
+import { cupClosesAt } from './cup-life';
 import { cupAfter } from './next-cup';
 import type { CupAhead } from './step';
 
@@ -17,6 +17,6 @@ export function cupAhead(c: ProcessContext): CupAhead | null {
 		massG: Object.values(cup.massesG).reduce((sum, massG) => sum + massG, 0),
 		isOnRatio: isOnRatio(batch, cup.massesG),
 		mixedAt: cup.mixedAt,
-		closesAt: cup.mixedAt === null ? null : addSeconds(cup.mixedAt, batch.workingS)
+		closesAt: cupClosesAt(c, cup)
 	};
 }

@@ -47,9 +47,11 @@ export const ENTRY_LABELS: Readonly<Record<EventType, string>> = {
 	'trouble.reported': 'Trouble reported',
 	'test.judged': 'Test cup or patch judged',
 	'trouble.mended': 'Trouble mended',
+	'trouble.decided': 'Trouble decided on',
 	'job.paused': 'Paused',
 	'job.resumed': 'Work resumed',
 	'job.takenOver': 'Taken over',
 	'job.abandoned': 'Abandoned',
-	'act.undone': 'Entry undone'
+	'act.undone': 'Entry undone',
+	'act.takenBack': 'Entry taken back by a supervisor'
 };

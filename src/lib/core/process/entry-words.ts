@@ -24,7 +24,7 @@ export function entryWords(event: ProcessEvent): string {
 		case 'thickness.measured':
 			return `${event.points.length} places, thinnest ${Math.min(...event.points.map((p) => p.thicknessMm))} mm`;
 		case 'trouble.reported':
-			return `${TROUBLE_TITLES[event.trouble]}: ${event.note}`;
+			return [TROUBLE_TITLES[event.trouble], event.note].filter(Boolean).join(': ');
 		case 'frame.fitted':
 			return `gap ${Number(event.gapMm.toFixed(1))} mm`;
 		case 'mold.inspected':
@@ -38,6 +38,7 @@ export function entryWords(event: ProcessEvent): string {
 		case 'mold.marked':
 			return [event.mark, event.keys && `keys: ${event.keys}`].filter(Boolean).join('; ');
 		case 'trouble.mended':
+		case 'trouble.decided':
 			return event.how;
 		case 'deviation.decided':
 			return `${event.accepted ? 'Accepted' : 'Not yet'}: ${event.note}`;

@@ -37,7 +37,12 @@ export const eventSchema = z.discriminatedUnion('type', [
 		/** Content hash by slug of every text this job was started with. */
 		content: z.record(z.string(), hash)
 	}),
-	event('briefing.read', { briefing: shortText, contentHash: hash }),
+	event('briefing.read', {
+		briefing: shortText,
+		contentHash: hash,
+		/** For how long its text was open before this was pressed, in seconds. */
+		openS: z.number().int().min(0).max(86_400).optional()
+	}),
 	event('room.read', {
 		temperatureC: z.number().min(-10).max(50),
 		humidityPct: z.number().min(1).max(100),
@@ -158,7 +163,8 @@ export const eventSchema = z.discriminatedUnion('type', [
 	event('trouble.reported', {
 		trouble: z.enum(TROUBLE_IDS),
 		place: optionalText,
-		note: text
+		/** Optional only where somebody is hurt or ill. */
+		note: optionalText
 	}),
 	/** A test away from the mold: does a cup foam, does a patch cure. */
 	event('test.judged', {
@@ -171,12 +177,19 @@ export const eventSchema = z.discriminatedUnion('type', [
 		/** "resume", "redo coat", or the phase to go back to. */
 		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
 	}),
+	/** A supervisor's word on a trouble, with a PIN: how work goes on. */
+	event('trouble.decided', {
+		how: text,
+		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
+	}),
 	event('job.paused', { reason: text }),
 	event('job.resumed', {}),
 	/** Taken by the person who goes on; the one who left need not be there. */
 	event('job.takenOver', { note: optionalText }),
 	event('job.abandoned', { reason: text }),
-	event('act.undone', { undoes: z.string().min(1).max(60), reason: text })
+	event('act.undone', { undoes: z.string().min(1).max(60), reason: text }),
+	/** A supervisor takes back an entry that the crew cannot, with a PIN. */
+	event('act.takenBack', { undoes: z.string().min(1).max(60), reason: text })
 ]);
 
 export type ProcessEvent = z.infer<typeof eventSchema>;

@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan';
-import type { ProcessContext } from './context';
-import type { EventType, LoggedEvent } from './events';
+import type { ProcessContext, TakenBack } from './context';
+import type { EventOf, EventType, LoggedEvent, ProcessEvent } from './events';
 import { refusalOf } from './refusal';
 import { firstSnapshot, nextSnapshot, type Snapshot } from './transition';
 import { undo } from './undo';
@@ -15,6 +15,8 @@ export interface JobState {
 	effective: LoggedEvent[];
 	/** Ids of events that were undone, with the reason. */
 	undone: Record<string, string>;
+	/** What was taken back and is remembered: after how many entries that count. From version 5 on. */
+	takenBack: Array<{ after: number; what: TakenBack }>;
 	lastSeq: number;
 	lastAt: string;
 }
@@ -43,17 +45,23 @@ export function openJob(plan: Plan, logged: LoggedEvent): JobState {
 		snapshot: firstSnapshot(plan, event.at),
 		effective: [logged],
 		undone: {},
+		takenBack: [],
 		lastSeq: logged.seq,
 		lastAt: event.at
 	};
 }
+
+const isUndoing = (
+	event: ProcessEvent
+): event is EventOf<'act.undone'> | EventOf<'act.takenBack'> =>
+	event.type === 'act.undone' || event.type === 'act.takenBack';
 
 /**
  * The job after one more event, or the reason why the event is refused and what would be taken.
  * Pure: the same state and event always give the same answer.
  */
 export function advance(state: JobState, logged: LoggedEvent): Advance {
-	if (logged.event.type === 'act.undone') return undo(state, logged, logged.event);
+	if (isUndoing(logged.event)) return undo(state, logged, logged.event);
 	const refusal = refusalOf(state, logged.event);
 	if (refusal) return refusal;
 	return {
@@ -102,7 +110,7 @@ export function advanceAll(
 	const job = { ...state, effective: [...state.effective] };
 	for (const logged of events) {
 		const { event, seq } = logged;
-		if (event.type === 'act.undone') {
+		if (isUndoing(event)) {
 			const next = undo(job, logged, event);
 			if (!next.ok) return { ok: false, refused: logged, reason: next.reason };
 			Object.assign(job, next.state, { effective: [...next.state.effective] });

@@ -51,7 +51,8 @@ function carefulActs(c: ProcessContext, { crew, content = {} }: RehearsalOptions
 		}
 		const how = 'Found the cause, mended the place and checked it.';
 		const mend = act({ type: 'trouble.mended', how, wayBack: 'resume' }, 1200);
-		return [mend, bySupervisor(mend)];
+		const decide = act({ type: 'trouble.decided', how, wayBack: 'resume' }, 1200);
+		return [mend, bySupervisor(decide)];
 	}
 	if (c.pausedFor !== null) return [act({ type: 'job.resumed' }, 1800)];
 	if (c.hold) return holdActs(c);

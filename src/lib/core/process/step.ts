@@ -94,6 +94,8 @@ export interface BenchStep {
 	what: string;
 	amounts: Amount[];
 	window: Window | null;
+	/** A second one that runs meanwhile. */
+	windowBeside: Window | null;
 	acts: Act[];
 	ahead: CupAhead | null;
 	/** What the pattern's mesh says to this step; null for most, and for patterns without one. */

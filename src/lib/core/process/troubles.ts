@@ -7,8 +7,10 @@ export interface TroubleRule {
 	/** Where it can happen. */
 	phases: readonly PhaseId[];
 	waysBack: readonly WayBack[];
-	/** Work goes on only when somebody else than the person at work says so. */
+	/** Before version 5: work goes on only when somebody else than the person at work says so. */
 	needsAnother: boolean;
+	/** From version 5 on a supervisor ends it, with a PIN; left out, as `needsAnother` says. */
+	needsSupervisor?: boolean;
 	/** A test cup or patch that turned out well comes before any way back. */
 	needsTest: boolean;
 }
@@ -66,6 +68,7 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 		phases: [...MIXING, 'gloveCure', 'shellCure', 'pour'],
 		waysBack: ['resume'],
 		needsAnother: false,
+		needsSupervisor: true,
 		needsTest: false
 	},
 	'film-beaded': {
@@ -91,9 +94,22 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false }
 };
 
-/** Troubles that can be reported in a phase, in the order of the vocabulary. */
+/** Somebody is hurt or ill: these come first, are helped at once and described later. */
+export const OF_PEOPLE: readonly TroubleId[] = ['skin-contact', 'breathing'];
+
+/** Troubles that can be reported in a phase: people first, then in the order of the vocabulary. */
 export function troublesIn(phase: PhaseId): TroubleId[] {
-	return (Object.keys(TROUBLES) as TroubleId[]).filter((id) => TROUBLES[id].phases.includes(phase));
+	const others = (Object.keys(TROUBLES) as TroubleId[]).filter((id) => !OF_PEOPLE.includes(id));
+	return [...OF_PEOPLE, ...others].filter((id) => TROUBLES[id].phases.includes(phase));
+}
+
+/**
+ * Whether only a supervisor who has not worked on the mold ends this trouble. Up to version 4 anybody else
+ * could say so, and smoke was ended by the crew.
+ */
+export function needsSupervisor(id: TroubleId, processVersion: number): boolean {
+	const { needsAnother, needsSupervisor = needsAnother } = TROUBLES[id];
+	return processVersion >= 5 ? needsSupervisor : needsAnother;
 }
 
 /** Troubles of people and room: the mold itself is as it was. */

@@ -1,8 +1,11 @@
-import { isSince } from './context';
-import type { EventOf, EventType, LoggedEvent } from './events';
+import { keptOf } from './changes/taken-back';
+import { isSince, type TakenBack } from './context';
+import type { EventOf, EventType, LoggedEvent, ProcessEvent } from './events';
 import type { Advance, JobState } from './job';
 import { allowedTypes } from './refusal';
+import { statePath } from './state-path';
 import { firstSnapshot, nextSnapshot, type Snapshot } from './transition';
+import { needsSupervisor } from './troubles';
 
 /** Acts of a supervisor, and ends: never undone, since others have acted on them. */
 const FINAL: readonly EventType[] = [
@@ -10,6 +13,7 @@ const FINAL: readonly EventType[] = [
 	'hold.signed',
 	'hold.sentBack',
 	'deviation.decided',
+	'trouble.decided',
 	'mold.rejected',
 	'mold.handedOver',
 	'job.abandoned'
@@ -31,23 +35,70 @@ export function undoable(state: JobState, by: string): LoggedEvent | null {
 	const last = state.effective.findLast(
 		({ event }) => event.by === by || !READINGS.includes(event.type)
 	);
-	return last && last.event.by === by && !isFinal(state, last.event.type) ? last : null;
+	if (!last || last.event.by !== by || isFinal(state, last.event.type)) return null;
+	return isBeforeSupervisor(state, last.event) ? null : last;
+}
+
+/**
+ * The last entry, when it put the work before a supervisor: only one of those takes it back. Null when there
+ * is none.
+ */
+export function takenBackBySupervisor(state: JobState): LoggedEvent | null {
+	const last = lastOfAll(state);
+	return last && state.snapshot.status === 'active' && isBeforeSupervisor(state, last.event)
+		? last
+		: null;
+}
+
+const lastOfAll = ({ effective }: JobState): LoggedEvent | undefined =>
+	effective.findLast(({ event }) => !READINGS.includes(event.type));
+
+/** Taken back by the crew, it would be a way round a supervisor's word, abrading or a second look. */
+function isBeforeSupervisor(state: JobState, event: ProcessEvent): boolean {
+	const { context } = state.snapshot;
+	if (!isSince(context, 5)) return false;
+	const path = statePath(state.snapshot);
+	switch (event.type) {
+		case 'trouble.reported':
+			return (
+				event.trouble === 'recoat-missed' ||
+				needsSupervisor(event.trouble, context.plan.processVersion)
+			);
+		case 'tack.tested':
+			return path === 'coating.missed';
+		case 'thickness.measured':
+			return path === 'thickness.thin';
+		case 'test.judged':
+			return event.result === 'bad';
+		default:
+			return false;
+	}
 }
 
 function refused(state: JobState, reason: string): Advance {
 	return { ok: false, reason, allowed: allowedTypes(state) };
 }
 
+/** The machine after these entries; what was taken back among them is remembered where it was. */
 function snapshotOf(
 	plan: Snapshot['context']['plan'],
-	effective: readonly LoggedEvent[]
+	effective: readonly LoggedEvent[],
+	takenBack: JobState['takenBack']
 ): Snapshot {
 	const [first, ...rest] = effective;
 	if (!first) throw new Error('a log has at least the event job.opened');
+	const keptAfter = (count: number) =>
+		takenBack.filter(({ after }) => Math.min(after, effective.length) === count);
 	return rest.reduce(
-		(snapshot, { event }) => nextSnapshot(snapshot, event),
-		firstSnapshot(plan, first.event.at)
+		(snapshot, { event }, i) => remembering(nextSnapshot(snapshot, event), keptAfter(i + 2)),
+		remembering(firstSnapshot(plan, first.event.at), keptAfter(1))
 	);
+}
+
+function remembering(snapshot: Snapshot, kept: readonly { what: TakenBack }[]): Snapshot {
+	if (kept.length === 0) return snapshot;
+	const takenBack = [...snapshot.context.takenBack, ...kept.map(({ what }) => what)];
+	return { ...snapshot, context: { ...snapshot.context, takenBack } } as Snapshot;
 }
 
 /**
@@ -55,10 +106,17 @@ function snapshotOf(
  * itself keeps both. Only the person who made an entry can undo it, and only while no act has followed;
  * what others have read since stays.
  */
-export function undo(state: JobState, logged: LoggedEvent, event: EventOf<'act.undone'>): Advance {
-	const last = state.effective.findLast(
-		({ event: { by, type } }) => by === event.by || !READINGS.includes(type)
-	);
+export function undo(
+	state: JobState,
+	logged: LoggedEvent,
+	event: EventOf<'act.undone'> | EventOf<'act.takenBack'>
+): Advance {
+	const isSupervisors = event.type === 'act.takenBack';
+	const last = isSupervisors
+		? lastOfAll(state)
+		: state.effective.findLast(
+				({ event: { by, type } }) => by === event.by || !READINGS.includes(type)
+			);
 	if (state.snapshot.status !== 'active') {
 		return refused(state, 'this job has ended: its record is closed');
 	}
@@ -69,25 +127,47 @@ export function undo(state: JobState, logged: LoggedEvent, event: EventOf<'act.u
 		return refused(state, 'this entry stands: others have acted on it');
 	if (isFinal(state, last.event.type))
 		return refused(state, 'what an inspection found stands: inspect anew, and both are kept');
-	if (last.event.by !== event.by)
-		return refused(state, 'only the person who made an entry can undo it');
+	const refusal = isSupervisors
+		? refusalOfSupervisor(state, last.event, event.by)
+		: refusalOfDoer(state, last.event, event.by);
+	if (refusal !== null) return refused(state, refusal);
 	if (Date.parse(event.at) < Date.parse(state.lastAt)) {
 		return refused(state, `it is dated ${event.at}, before the last entry at ${state.lastAt}`);
 	}
 
 	const effective = state.effective.filter(({ id }) => id !== last.id);
-	const rebuilt = snapshotOf(state.snapshot.context.plan, effective);
+	const what = isSince(state.snapshot.context, 5)
+		? keptOf(last.event, state.snapshot.context)
+		: null;
+	const takenBack =
+		what === null ? state.takenBack : [...state.takenBack, { after: effective.length, what }];
+	const rebuilt = snapshotOf(state.snapshot.context.plan, effective, takenBack);
 	return {
 		ok: true,
 		state: {
 			...state,
 			snapshot: withLastAt(rebuilt, event.at),
 			effective,
+			takenBack,
 			undone: { ...state.undone, [last.id]: event.reason },
 			lastSeq: logged.seq,
 			lastAt: event.at
 		}
 	};
+}
+
+function refusalOfDoer(state: JobState, entry: ProcessEvent, by: string): string | null {
+	if (entry.by !== by) return 'only the person who made an entry can undo it';
+	return isBeforeSupervisor(state, entry)
+		? 'this entry put the work before a supervisor: only a supervisor who has not worked on this mold takes it back, with a PIN, on the signing page'
+		: null;
+}
+
+function refusalOfSupervisor(state: JobState, entry: ProcessEvent, by: string): string | null {
+	if (!isBeforeSupervisor(state, entry)) return 'the person who made this entry can undo it';
+	return state.snapshot.context.workers.includes(by)
+		? 'nobody takes back what stops their own work: ask a supervisor who has not worked on this mold'
+		: null;
 }
 
 /** Time does not run backward because an entry was taken back. */

@@ -9,3 +9,17 @@ export function unfitToSign(c: ProcessContext): string | null {
 	const { holds, says } = rule('fitToAccept');
 	return holds(c, probe) ? null : says(c, probe);
 }
+
+/** Why nobody can end the trouble that stops the work, whoever they are; null when somebody can. */
+export function unfitToEnd(c: ProcessContext): string | null {
+	if (c.trouble === null) return null;
+	const probe: ProcessEvent = {
+		type: 'trouble.decided',
+		at: c.lastAt,
+		by: '',
+		how: '',
+		wayBack: 'resume'
+	};
+	const { holds, says } = rule('testedGood');
+	return holds(c, probe) ? null : says(c, probe);
+}

@@ -1,5 +1,7 @@
 import { batchAtWork, coatAtWork, type ProcessContext } from './context';
+import { cupClosesAt } from './cup-life';
 import { addSeconds } from './instant';
+import { nextCup } from './next-cup';
 import type { Window } from './step';
 
 /** Gelling is over by this part of the way to almost tack-free: past it, brushing drags; common practice, no source. */
@@ -50,6 +52,9 @@ export function windowAt(path: string, c: ProcessContext): Window | null {
 		case 'shell.weighing':
 		case 'shell.weighed':
 			return openWindow(c);
+		case 'troubled':
+		case 'paused':
+			return workingWindow(c) ?? heldWindow(c);
 		case 'gloveCure':
 			return since('Glove cures', c.finishedAt, c.plan.gloveCure.testS, null, '');
 		case 'shellCure':
@@ -67,20 +72,33 @@ function workingWindow(c: ProcessContext): Window | null {
 		label: 'Working time of this cup',
 		sinceAt: mixedAt,
 		opensAt: mixedAt,
-		closesAt: addSeconds(mixedAt, batch.workingS),
+		closesAt: cupClosesAt(c, c.cup),
 		after: 'Past it: stop, do not thin, set the cup aside in the extraction.'
 	};
 }
 
 /** The surface below is ready now, until its window closes. */
 function openWindow(c: ProcessContext): Window | null {
-	const counts = c.phase === 'shell' ? c.windowClosesAt : c.laidG === 0 && c.windowClosesAt;
+	const isBare = c.phase === 'shell' || c.laidG === 0 || nextCup(c) !== null;
+	const counts = isBare && c.windowClosesAt;
 	if (!counts || c.abraded || !c.finishedAt) return null;
 	return {
-		label: 'Recoat window',
+		label: c.laidG > 0 && c.phase !== 'shell' ? 'Recoat window, where still bare' : 'Recoat window',
 		sinceAt: c.finishedAt,
 		opensAt: c.finishedAt,
 		closesAt: counts,
 		after: 'Past it the next coat does not bond: abrade and wipe.'
 	};
+}
+
+/** The surface goes on curing whatever stopped the work; only between coats and while one is laid does that matter. */
+function heldWindow(c: ProcessContext): Window | null {
+	return ['detail', 'build', 'shell'].includes(c.phase) ? openWindow(c) : null;
+}
+
+/** The second clock of a state: the surface below, while a cup is laid on what of it is still bare. */
+export function windowBeside(path: string, c: ProcessContext): Window | null {
+	const isLaying = c.cup?.mixedAt != null;
+	const isAtWork = ['coating.mixed', 'shell.mixed', 'troubled', 'paused'].includes(path);
+	return isLaying && isAtWork ? heldWindow(c) : null;
 }

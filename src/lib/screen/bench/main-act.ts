@@ -10,8 +10,11 @@ const SIDE: readonly EventType[] = [
 	'job.paused',
 	'job.takenOver',
 	'job.abandoned',
-	'deviation.decided'
+	'deviation.decided',
+	'trouble.decided'
 ];
+/** A supervisor's word beside the work, not at a hold point. */
+const DECISIONS: readonly EventType[] = ['deviation.decided', 'trouble.decided'];
 /** What is done for the next cup while one is laid. */
 const NEXT_CUP: readonly EventType[] = ['cup.weighed', 'cup.mixed'];
 /** What is worth a person's touch beside the main act, in this order. */
@@ -41,10 +44,14 @@ export function mainAct(
 ): MainAct {
 	const find = (type: EventType) => acts.find((act) => act.type === type && act.blocked === null);
 	const primary = acts.find((act) => act.primary) ?? null;
-	const sign = acts.some((act) => act.signature && act.type !== 'deviation.decided')
-		? true
-		: primary?.type === 'deviation.decided';
-	const mayDecide = !sign && acts.some(({ type }) => type === 'deviation.decided');
+	const isStopped = acts.some(
+		({ type, why }) => type === 'trouble.mended' && why.includes('troubleMendedByCrew')
+	);
+	const sign =
+		acts.some((act) => act.signature && !DECISIONS.includes(act.type)) ||
+		primary?.type === 'deviation.decided' ||
+		isStopped;
+	const mayDecide = !sign && acts.some(({ type }) => DECISIONS.includes(type));
 	const readFirst =
 		given.unread > 0 && (given.isBrief || (primary?.why.includes('briefed') ?? false));
 	const free = primary?.blocked === null && !primary.signature ? primary : null;

@@ -45,7 +45,7 @@ export function wayAhead(state: JobState): WayAhead {
 	const tasks = withAddedCoats(inOrderOfWork(c.plan.calendar), c).map(taskOf);
 	const at = tasks.findIndex(({ id }) => id === placeOf(path, c));
 	const left = at < 0 ? [] : tasks.slice(at);
-	const window = isHeld ? windowWhileHeld(c) : windowAt(path, c);
+	const window = windowAt(path, c);
 	return {
 		tasks: left.map((task, index) => (index === 0 ? { ...task, ...restOf(task, c) } : task)),
 		window: window && {
@@ -129,16 +129,4 @@ function restOf(task: AheadTask, c: ProcessContext): Partial<AheadTask> {
 	if (!isLaying || !batch || batch.massG <= 0) return {};
 	const left = Math.max(0, 1 - c.laidG / batch.massG);
 	return { lengthS: Math.max(LEAST_S, Math.round(task.lengthS * left)) };
-}
-
-/** A surface that waits for its next coat goes on curing, whatever stopped the work. */
-function windowWhileHeld(c: ProcessContext): WayAhead['window'] {
-	const isBetween = ['detail', 'build', 'shell'].includes(c.phase) && c.laidG === 0;
-	if (!isBetween || c.abraded || !c.finishedAt || !c.windowClosesAt) return null;
-	return {
-		label: 'Recoat window',
-		sinceAt: c.finishedAt,
-		opensAt: c.finishedAt,
-		closesAt: c.windowClosesAt
-	};
 }

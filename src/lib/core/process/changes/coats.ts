@@ -10,10 +10,13 @@ const EARLY_FRACTION = 0.5;
 
 export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Change {
 	const coat = coatAtWork(c);
+	// The material cures from when it was laid, whenever the end of the coat is entered: the last place is
+	// ready last, and the first one is the first that no longer bonds.
+	const lastAt = c.laidAt ?? e.at;
+	const firstAt = isSince(c, 5) ? (c.firstLaidAt ?? lastAt) : lastAt;
 	return {
-		finishedAt: e.at,
-		// The material cures from when it was laid, whenever the end of the coat is entered.
-		windowClosesAt: coat ? addSeconds(c.laidAt ?? e.at, coat.windowClosesS) : null,
+		finishedAt: isSince(c, 5) ? lastAt : e.at,
+		windowClosesAt: coat ? addSeconds(firstAt, coat.windowClosesS) : null,
 		tackPassed: false,
 		abraded: false,
 		isWet: false,
@@ -58,9 +61,7 @@ export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {
 
 /** A passed test: notes one that came far too early to be believed unseen. */
 export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change {
-	const coat = c.laidG > 0 ? coatAtWork(c) : (c.coats[c.coatIndex - 1] ?? null);
-	const tookS = c.finishedAt ? secondsBetween(c.finishedAt, e.at) : 0;
-	const early = coat !== null && c.finishedAt !== null && tookS < EARLY_FRACTION * coat.tackTestS;
+	const early = earlyTest(c, e.at);
 	return {
 		// A hard last coat may be measured; a coat added to it needs a print, or abrading.
 		tackPassed: e.result === 'almost tack-free',
@@ -70,10 +71,26 @@ export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change 
 					deviations: deviation(
 						c,
 						e,
-						`${coat.title} was found almost tack-free after ${Math.round(tookS / 60)} min; the data sheet lets expect ${Math.round(coat.tackTestS / 60)} min.`
+						`${early.title} was found almost tack-free after ${early.tookMin} min; the data sheet lets expect ${early.expectedMin} min.`
 					)
 				}
 			: {})
+	};
+}
+
+/** A test at `at` of the coat laid last, when it comes too early to be believed unseen; else null. */
+export function earlyTest(
+	c: ProcessContext,
+	at: string
+): { title: string; tookMin: number; expectedMin: number } | null {
+	const coat = c.laidG > 0 ? coatAtWork(c) : (c.coats[c.coatIndex - 1] ?? null);
+	if (coat === null || c.finishedAt === null) return null;
+	const tookS = secondsBetween(c.finishedAt, at);
+	if (tookS >= EARLY_FRACTION * coat.tackTestS) return null;
+	return {
+		title: coat.title,
+		tookMin: Math.round(tookS / 60),
+		expectedMin: Math.round(coat.tackTestS / 60)
 	};
 }
 

@@ -6,8 +6,17 @@ import { secondsBetween } from '../instant';
 import { PHASE_TITLES } from '../titles';
 import { isOfMold } from '../troubles';
 import { redone, sentForRedoing } from './deviations';
+import { enteredAnew } from './taken-back';
 import { oneMoreCoat, oneMoreRound } from './more-coats';
 import type { Change } from './work';
+
+/** Both ways to end a trouble: by the crew, or by a supervisor's word. */
+type Mended = EventOf<'trouble.mended'> | EventOf<'trouble.decided'>;
+
+/** The trouble in view is ended: the one met before it, if any, is the one that stops the work. */
+export function nextTrouble({ troublesBefore }: ProcessContext): Change {
+	return { trouble: troublesBefore.at(-1) ?? null, troublesBefore: troublesBefore.slice(0, -1) };
+}
 
 /** The context as it must be when work goes back to `phase`: what comes after it is not done. */
 export function backTo(c: ProcessContext, phase: PhaseId): Change {
@@ -24,7 +33,6 @@ export function backTo(c: ProcessContext, phase: PhaseId): Change {
 		holdRequestedAt: null,
 		waitSinceAt: null,
 		isWet: false,
-		trouble: null,
 		inspection: null,
 		signatures: Object.fromEntries(kept)
 	};
@@ -72,13 +80,13 @@ function belowRound(c: ProcessContext): string | null {
  * done: what it was about is gone. This is no way round it, since the test and the window of the surface below count as
  * before, and abrading that surface anew asks for a decision anew.
  */
-export function redoCoat(c: ProcessContext, e: EventOf<'trouble.mended'>): Change {
+export function redoCoat(c: ProcessContext, e: Mended): Change {
 	return {
 		lastAt: e.at,
 		deviations: isSince(c, 3)
 			? sentForRedoing(c.deviations, e, `To be laid again: ${e.how}`)
 			: redone(c.deviations, e, `Laid again: ${e.how}`),
-		trouble: null,
+		...nextTrouble(c),
 		cup: null,
 		cupAhead: null,
 		laidG: 0,
@@ -110,13 +118,10 @@ function surfaceBelow(c: ProcessContext, at: string): Change {
 }
 
 /** Begun anew from further back: what was waited for, or ordered by a supervisor, does not count for it. */
-export function begunAgain(
-	c: ProcessContext,
-	e: EventOf<'trouble.mended'>,
-	phase: PhaseId
-): Change {
+export function begunAgain(c: ProcessContext, e: Mended, phase: PhaseId): Change {
 	return {
 		...backTo(c, phase),
+		...nextTrouble(c),
 		sentBack: null,
 		lastAt: e.at,
 		deviations: (isSince(c, 3) ? sentForRedoing : redone)(
@@ -146,12 +151,13 @@ export function sentBack(c: ProcessContext, e: EventOf<'hold.sentBack'>): Change
 }
 
 export function troubleReported(c: ProcessContext, e: EventOf<'trouble.reported'>): Change {
-	const met = { id: e.trouble, at: e.at, by: e.by, place: e.place ?? '', note: e.note };
+	const met = { id: e.trouble, at: e.at, by: e.by, place: e.place ?? '', note: e.note ?? '' };
 	return {
 		lastAt: e.at,
 		// A trouble ends a pause: when it is mended, somebody is at work.
 		pausedFor: null,
 		trouble: { ...met, test: null },
+		troublesBefore: c.trouble === null ? [] : [...c.troublesBefore, c.trouble],
 		troublesMet: [...c.troublesMet, met],
 		// A coat that dragged has not passed, whatever the fingertip said.
 		...(e.trouble === 'recoat-too-early' ? { tackPassed: false } : {}),
@@ -188,5 +194,6 @@ function shutWindow(c: ProcessContext, at: string): Change {
 }
 
 export function tested(c: ProcessContext, e: EventOf<'test.judged'>): Change {
-	return { lastAt: e.at, trouble: c.trouble && { ...c.trouble, test: e.result } };
+	const found = enteredAnew(c, e);
+	return { lastAt: e.at, trouble: c.trouble && { ...c.trouble, test: e.result }, ...found };
 }

@@ -8,13 +8,14 @@ import * as findings from '../changes/findings';
 import * as moreCoats from '../changes/more-coats';
 import * as signing from '../changes/signing';
 import * as surface from '../changes/surface';
+import { enteredAnew } from '../changes/taken-back';
 import * as wayBack from '../changes/way-back';
 import * as work from '../changes/work';
 import { coatAtWork, type ProcessContext } from '../context';
 import type { HoldId, ProcessEvent } from '../events';
 import { HOLDS } from '../holds';
 import { guards } from './guards';
-import { only } from './obey';
+import { mended, only } from './obey';
 
 /** Types, guards and actions of the process; the states are in the files beside this one. */
 export const base = setup({
@@ -36,6 +37,7 @@ export const base = setup({
 			work.briefingRead(context, only(event, 'briefing.read'))
 		),
 		noteRoom: assign(({ event }) => ({ lastAt: event.at, room: only(event, 'room.read') })),
+		noteAnew: assign(({ context, event }) => enteredAnew(context, event)),
 		startWait: assign(({ event }) => ({ waitSinceAt: event.at })),
 		countSealer: assign(({ context }) => ({
 			sealerCoats: context.sealerCoats + 1,
@@ -53,7 +55,7 @@ export const base = setup({
 		),
 		noteMixing: assign(({ context, event }) => cups.cupMixed(context, only(event, 'cup.mixed'))),
 		noteLaying: assign(({ context, event }) => cups.cupApplied(context, event)),
-		dropCup: assign(({ context }) => cups.moveUp(context)),
+		dropCup: assign(({ context, event }) => cups.moveUp(context, event)),
 		dropNext: assign({ cupAhead: null }),
 		dropBoth: assign(({ context, event }) => cups.bothDropped(context, event)),
 		finishCoat: assign(({ context, event }) =>
@@ -105,12 +107,13 @@ export const base = setup({
 			wayBack.troubleReported(context, only(event, 'trouble.reported'))
 		),
 		noteTest: assign(({ context, event }) => wayBack.tested(context, only(event, 'test.judged'))),
-		closeTrouble: assign(({ event }) => ({ lastAt: event.at, trouble: null })),
-		redoCoat: assign(({ context, event }) =>
-			wayBack.redoCoat(context, only(event, 'trouble.mended'))
-		),
+		closeTrouble: assign(({ context, event }) => ({
+			lastAt: event.at,
+			...wayBack.nextTrouble(context)
+		})),
+		redoCoat: assign(({ context, event }) => wayBack.redoCoat(context, mended(event))),
 		goBack: assign(({ context, event }, { to }: { to: PhaseId }) =>
-			wayBack.begunAgain(context, only(event, 'trouble.mended'), to)
+			wayBack.begunAgain(context, mended(event), to)
 		),
 		pause: assign(({ event }) => ({
 			lastAt: event.at,

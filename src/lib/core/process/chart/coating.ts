@@ -5,13 +5,13 @@ import { bench } from './obey';
 
 /** A fingertip test of the coat just laid. */
 const testCoat = [
-	{ guard: found('wet', 'coat'), target: 'curing', actions: ['work', 'noteWet'] },
+	{ guard: found('wet', 'coat'), target: 'curing', actions: ['work', 'noteAnew', 'noteWet'] },
 	{
 		guard: found('closed', 'coat'),
 		target: 'missed',
-		actions: ['work', 'noteTack', 'nextCoat', 'noteMissed']
+		actions: ['work', 'noteAnew', 'noteTack', 'nextCoat', 'noteMissed']
 	},
-	{ guard: found('open', 'coat'), target: 'tested', actions: ['work', 'noteTack'] }
+	{ guard: found('open', 'coat'), target: 'tested', actions: ['work', 'noteAnew', 'noteTack'] }
 ] as const;
 
 /** Detail coats, then build coats: each weighed, mixed, laid, and waited for. */
@@ -83,9 +83,9 @@ export const thickness = base.createStateConfig({
 					{
 						guard: { type: 'obeysAndThick', params: { rules: ['afterLast', 'inHand'] } },
 						target: '#gloveCure',
-						actions: ['work', 'noteThickness']
+						actions: ['work', 'noteAnew', 'noteThickness']
 					},
-					{ guard: bench(), target: 'thin', actions: ['work', 'noteThickness'] }
+					{ guard: bench(), target: 'thin', actions: ['work', 'noteAnew', 'noteThickness'] }
 				]
 			}
 		},
@@ -95,7 +95,7 @@ export const thickness = base.createStateConfig({
 				'thickness.measured': {
 					guard: bench(),
 					target: 'thin',
-					actions: ['work', 'noteThickness']
+					actions: ['work', 'noteAnew', 'noteThickness']
 				},
 				'deviation.decided': [
 					{

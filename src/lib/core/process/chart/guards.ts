@@ -21,7 +21,7 @@ function passed(event: ProcessEvent): boolean {
 
 function destination(event: ProcessEvent): string | null {
 	if (event.type === 'hold.sentBack') return event.to;
-	return event.type === 'trouble.mended' ? event.wayBack : null;
+	return event.type === 'trouble.mended' || event.type === 'trouble.decided' ? event.wayBack : null;
 }
 
 const aheadOf = ({ cupAhead }: ProcessContext): Ahead =>
@@ -36,6 +36,7 @@ export const guards = {
 		{ context, event }: Asked,
 		{ rules, found, of }: Ruled & { found: Finding; of: Tested }
 	) => holdAll(rules, context, event) && finding(context, only(event, 'tack.tested'), of) === found,
+	troubleLeft: ({ context }: Asked) => context.trouble !== null,
 	sealed: ({ context }: Asked) => context.sealerCoats >= sealerCoatsOf(context),
 	releaseDone: ({ context: { plan, waxCoats, filmPasses } }: Asked) =>
 		!plan.release.needed ||

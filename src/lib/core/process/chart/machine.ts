@@ -5,7 +5,7 @@ import { base } from './base';
 import { coating, thickness } from './coating';
 import * as finishing from './finishing';
 import { ENTRY, holdPoint } from './hold-point';
-import { obeys } from './obey';
+import { SUPERVISOR, obeys } from './obey';
 import * as preparing from './preparing';
 import * as shelling from './shelling';
 
@@ -17,7 +17,7 @@ const readings = {
 
 const abandon = { guard: obeys('afterLast'), target: '#abandoned', actions: 'end' } as const;
 const report = {
-	guard: obeys('afterLast', 'troubleFitsPhase'),
+	guard: obeys('afterLast', 'troubleFitsPhase', 'troubleDescribed'),
 	target: '#troubled',
 	actions: 'reportTrouble'
 } as const;
@@ -25,8 +25,37 @@ const takeOver = { guard: obeys('afterLast', 'notInHand'), actions: 'takeOver' }
 const MEND: RuleName[] = [
 	'afterLast',
 	'troubleMendedByAnother',
+	'troubleMendedByCrew',
 	'testedGood',
 	'troubleMayReturnTo'
+];
+/** How work goes on after a trouble, when `rules` are obeyed. */
+const waysOut = (rules: RuleName[]) => [
+	{
+		guard: { type: 'obeysAndReinspects' as const, params: { rules } },
+		target: '#inspect',
+		actions: 'closeTrouble' as const
+	},
+	{
+		guard: { type: 'obeysAndGoesTo' as const, params: { rules, to: 'resume' } },
+		target: 'working.where',
+		actions: 'closeTrouble' as const
+	},
+	{
+		guard: { type: 'obeysAndRedoes' as const, params: { rules, inShell: true } },
+		target: '#shell.weighing',
+		actions: 'redoCoat' as const
+	},
+	{
+		guard: { type: 'obeysAndRedoes' as const, params: { rules, inShell: false } },
+		target: '#coating.weighing',
+		actions: 'redoCoat' as const
+	},
+	...PHASES_BACK.map((to) => ({
+		guard: { type: 'obeysAndGoesTo' as const, params: { rules, to } },
+		target: ENTRY[to],
+		actions: { type: 'goBack' as const, params: { to } }
+	}))
 ];
 
 /**
@@ -40,6 +69,8 @@ export const processMachine = base.createMachine({
 	states: {
 		working: {
 			initial: 'brief',
+			// One trouble is ended, and another that was met before it is not.
+			always: { guard: 'troubleLeft', target: 'troubled' },
 			states: {
 				brief: preparing.brief,
 				sealing: preparing.sealing,
@@ -94,33 +125,12 @@ export const processMachine = base.createMachine({
 				'job.takenOver': takeOver,
 				'job.abandoned': abandon,
 				'test.judged': { guard: obeys('afterLast', 'briefed', 'testAsked'), actions: 'noteTest' },
-				'trouble.mended': [
-					{
-						guard: { type: 'obeysAndReinspects', params: { rules: MEND } },
-						target: '#inspect',
-						actions: 'closeTrouble'
-					},
-					{
-						guard: { type: 'obeysAndGoesTo', params: { rules: MEND, to: 'resume' } },
-						target: 'working.where',
-						actions: 'closeTrouble'
-					},
-					{
-						guard: { type: 'obeysAndRedoes', params: { rules: MEND, inShell: true } },
-						target: '#shell.weighing',
-						actions: 'redoCoat'
-					},
-					{
-						guard: { type: 'obeysAndRedoes', params: { rules: MEND, inShell: false } },
-						target: '#coating.weighing',
-						actions: 'redoCoat'
-					},
-					...PHASES_BACK.map((to) => ({
-						guard: { type: 'obeysAndGoesTo' as const, params: { rules: MEND, to } },
-						target: ENTRY[to],
-						actions: { type: 'goBack' as const, params: { to } }
-					}))
-				]
+				'trouble.reported': {
+					guard: obeys('afterLast', 'troubleFitsPhase', 'troubleDescribed', 'troubleIsAnother'),
+					actions: 'reportTrouble'
+				},
+				'trouble.mended': waysOut(MEND),
+				'trouble.decided': waysOut([...SUPERVISOR, 'testedGood', 'troubleMayReturnTo'])
 			}
 		},
 		handedOver: { id: 'handedOver', type: 'final' },

@@ -84,9 +84,13 @@ export const laying = {
 
 /** The surface below a coat that is about to go on is tested again, or found shut. */
 export const testBelow = [
-	{ guard: found('wet', 'coat below'), actions: ['work', 'noteWetBelow'] },
-	{ guard: found('open', 'coat below'), actions: ['work', 'noteTack'] },
-	{ guard: found('closed', 'coat below'), target: 'missed', actions: ['work', 'noteMissed'] }
+	{ guard: found('wet', 'coat below'), actions: ['work', 'noteAnew', 'noteWetBelow'] },
+	{ guard: found('open', 'coat below'), actions: ['work', 'noteAnew', 'noteTack'] },
+	{
+		guard: found('closed', 'coat below'),
+		target: 'missed',
+		actions: ['work', 'noteAnew', 'noteMissed']
+	}
 ] as const;
 
 /** Abrading, which waits for a decision unless a supervisor has ordered it. */

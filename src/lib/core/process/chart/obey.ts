@@ -19,3 +19,9 @@ export function only<T extends EventType>(event: ProcessEvent, type: T): EventOf
 	if (event.type !== type) throw new Error(`expected the event ${type}, got ${event.type}`);
 	return event as EventOf<T>;
 }
+
+/** The end of a trouble, by whoever may end it. */
+export const mended = (
+	event: ProcessEvent
+): EventOf<'trouble.mended'> | EventOf<'trouble.decided'> =>
+	event.type === 'trouble.decided' ? event : only(event, 'trouble.mended');

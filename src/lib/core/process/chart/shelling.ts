@@ -10,9 +10,9 @@ export const gloveCure = base.createStateConfig({
 			{
 				guard: { type: 'obeysAndPassed', params: { rules: ['afterLast', 'inHand', 'gloveCured'] } },
 				target: '#trim',
-				actions: 'work'
+				actions: ['work', 'noteAnew']
 			},
-			{ guard: bench('gloveCured'), actions: 'work' }
+			{ guard: bench('gloveCured'), actions: ['work', 'noteAnew'] }
 		]
 	}
 });
@@ -99,9 +99,9 @@ export const shellCure = base.createStateConfig({
 			{
 				guard: { type: 'obeysAndPassed', params: { rules: ['afterLast', 'inHand', 'shellCured'] } },
 				target: '#readyToOpen',
-				actions: 'work'
+				actions: ['work', 'noteAnew']
 			},
-			{ guard: bench('shellCured'), actions: 'work' }
+			{ guard: bench('shellCured'), actions: ['work', 'noteAnew'] }
 		]
 	}
 });

@@ -8,7 +8,8 @@ const WAYS: Record<'resume' | 'redo coat', string> = {
 	'redo coat': 'Lay this coat or round again'
 };
 
-function wayBackLabel(way: WayBack, { trouble }: ProcessContext): string {
+/** A way back from the trouble at hand, as a person chooses it. */
+export function wayBackLabel(way: WayBack, { trouble }: Pick<ProcessContext, 'trouble'>): string {
 	if (trouble?.id === 'recoat-missed') return 'Go on: abrade, wipe, dry, then the next one';
 	return way === 'resume' || way === 'redo coat' ? WAYS[way] : `Back to: ${PHASE_TITLES[way]}`;
 }
@@ -22,7 +23,7 @@ export const INTERRUPTING: FieldMakers = {
 			troublesIn(c.phase).map((id): [string, string] => [id, TROUBLE_TITLES[id]])
 		),
 		text('place', 'Where on the mold', false),
-		longText('note', 'What you see', true)
+		longText('note', 'What you see', false, 'Not needed when somebody is hurt or ill: help first.')
 	],
 	'test.judged': () => [
 		choice('kind', 'What was made, away from the mold', [

@@ -1,5 +1,6 @@
 import { coatAtWork, isSince, type ProcessContext } from '../context';
 import { secondsBetween } from '../instant';
+import { cupToWeigh } from '../next-cup';
 import { after, rules } from './rule';
 
 function isWindowOpen(c: ProcessContext, at: string): boolean {
@@ -9,8 +10,10 @@ function isWindowOpen(c: ProcessContext, at: string): boolean {
 const isBare = (c: ProcessContext) => c.phase !== 'shell' && c.laidG === 0 && c.coatIndex > 0;
 
 const isPassed = (c: ProcessContext) => !isBare(c) || (!c.isWet && (c.tackPassed || c.abraded));
-const isTakenBelow = (c: ProcessContext, at: string) =>
-	(c.laidG > 0 && c.phase !== 'shell') || isWindowOpen(c, at);
+/** The coat at work covers what is below it, as far as the window goes: from version 5 on, only once its last cup is on. */
+export const isCovered = (c: ProcessContext) =>
+	c.phase !== 'shell' && c.laidG > 0 && (!isSince(c, 5) || cupToWeigh(c) === null);
+const isTakenBelow = (c: ProcessContext, at: string) => isCovered(c) || isWindowOpen(c, at);
 
 /** The surface below: tested, inside its window, or abraded. */
 export const SURFACE = rules({
@@ -20,7 +23,7 @@ export const SURFACE = rules({
 		says: () => 'there is no bare coat to test now'
 	},
 	windowShut: {
-		holds: (c, e) => (c.phase === 'shell' || c.laidG === 0) && !isWindowOpen(c, e.at),
+		holds: (c, e) => !isCovered(c) && !isWindowOpen(c, e.at),
 		says: (c) =>
 			`the recoat window is open until ${c.windowClosesAt ?? 'the next coat'}: no need to abrade`
 	},

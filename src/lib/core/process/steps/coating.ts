@@ -46,7 +46,8 @@ export const COATING: Readonly<Record<string, StepRow>> = {
 	'coating.missed': row(
 		'abrade',
 		(c) => `${laidTitle(c)}: ${isOpenOrder(c, 'build') ? 'abrade first' : 'window missed'}`,
-		(c) => `Abrade the whole surface, wipe it, let it dry. ${whoDecides(c, 'build')}`,
+		(c) =>
+			`Abrade ${c.laidG > 0 ? 'what is still bare' : 'the whole surface'}, wipe it, let it dry. ${whoDecides(c, 'build')}`,
 		'surface.abraded'
 	),
 	'coating.deciding': row(

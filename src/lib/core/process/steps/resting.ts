@@ -9,7 +9,8 @@ export const RESTING: Readonly<Record<string, StepRow>> = {
 		(c) => (c.trouble ? TROUBLE_TITLES[c.trouble.id] : 'Trouble'),
 		(c) => c.trouble?.note ?? '',
 		'trouble.mended',
-		'test.judged'
+		'test.judged',
+		'trouble.decided'
 	),
 	handedOver: row('hand-over', 'Handed over', 'The mold is in use. Its record is closed.'),
 	abandoned: row('hand-over', 'Abandoned', (c) => `Given up: ${c.endReason ?? ''}`),

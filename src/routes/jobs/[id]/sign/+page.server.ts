@@ -2,12 +2,16 @@ import { error, redirect } from '@sveltejs/kit';
 import { asBuilt } from '$lib/core/process/as-built';
 import { openDeviations, waitedFor } from '$lib/core/process/changes/deviations';
 import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
+import { entryWords } from '$lib/core/process/entry-words';
+import { wayBackLabel } from '$lib/core/process/fields/interrupting';
 import { HOLDS } from '$lib/core/process/holds';
 import { contextOf } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
-import { PHASE_TITLES } from '$lib/core/process/titles';
-import { unfitToSign } from '$lib/core/process/unfit-to-sign';
+import { PHASE_TITLES, TROUBLE_TITLES } from '$lib/core/process/titles';
+import { waysBackFrom } from '$lib/core/process/troubles';
+import { takenBackBySupervisor } from '$lib/core/process/undo';
+import { unfitToEnd, unfitToSign } from '$lib/core/process/unfit-to-sign';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { plannedFigures } from '$lib/screen/record/planned-figures';
@@ -27,6 +31,8 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	const c = contextOf(state);
 	const allowed = allowedTypes(state);
 	const people = await listPeople(db);
+	const waiting = waitedFor(c.deviations);
+	const struck = takenBackBySupervisor(state);
 	const hold = allowed.includes('hold.signed') ? c.hold : null;
 	const text = hold && steps.get(HOLDS[hold].slug);
 	const signers = people.filter((p) => !p.retired && maySign(p) && !c.workers.includes(p.id));
@@ -49,9 +55,29 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 			checks: text ? text.checks : [],
 			html: text ? text.html : ''
 		},
-		openDeviations: openDeviations(c.deviations),
+		/** `isWaitedFor`: work stands still for it; the others are decided with the next signature. */
+		openDeviations: openDeviations(c.deviations).map((deviation) => ({
+			...deviation,
+			isWaitedFor: deviation === waiting
+		})),
+		trouble: c.trouble && {
+			title: TROUBLE_TITLES[c.trouble.id],
+			place: c.trouble.place,
+			note: c.trouble.note,
+			by: c.trouble.by,
+			at: c.trouble.at,
+			unfit: unfitToEnd(c),
+			waysBack: waysBackFrom(c).map((way) => ({ value: way, label: wayBackLabel(way, c) }))
+		},
+		takeBack: struck && {
+			id: struck.id,
+			label: ENTRY_LABELS[struck.event.type],
+			words: entryWords(struck.event),
+			by: struck.event.by,
+			at: struck.event.at
+		},
 		mayReject: allowed.includes('mold.rejected'),
-		mayDecide: allowed.includes('deviation.decided') && waitedFor(c.deviations) !== null,
+		mayDecide: allowed.includes('deviation.decided') && waiting !== null,
 		signers: signers.map(({ id, name, role }) => ({ id, name, role })),
 		mySignerId: signers.find(({ id }) => id === person?.id)?.id ?? '',
 		workers: c.workers,

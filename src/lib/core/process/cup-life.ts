@@ -1,0 +1,32 @@
+import { batchAtWork, isSince, type CupAtWork, type ProcessContext } from './context';
+import { addSeconds, secondsBetween } from './instant';
+
+/**
+ * Until when a mixed cup can be laid: its pot life counts from when the parts met, so whoever mixes slowly has
+ * less left. Null for a cup that is not mixed.
+ */
+export function cupClosesAt(c: ProcessContext, cup: CupAtWork | null): string | null {
+	const batch = batchAtWork(c);
+	if (!batch || !cup?.mixedAt) return null;
+	return cup.metAt !== null && isSince(c, 5)
+		? addSeconds(cup.metAt, batch.mixS + batch.workingS)
+		: addSeconds(cup.mixedAt, batch.workingS);
+}
+
+/** A cup mixed at `at` sooner than its sheet asks for: both times in whole seconds; else null. */
+export function mixedFast(
+	c: ProcessContext,
+	cup: CupAtWork | null,
+	at: string
+): { tookS: number; mixS: number } | null {
+	const batch = batchAtWork(c);
+	if (!batch || !cup || batch.fractions.length < 2) return null;
+	const { weighedAt, metAt } = cup;
+	const tookS = Math.round(secondsBetween(mixingFrom({ weighedAt, metAt }), at));
+	return tookS < batch.mixS ? { tookS, mixS: Math.round(batch.mixS) } : null;
+}
+
+/** Since when a weighed cup is mixed at the earliest: it is on the scale, and the parts are together. */
+export function mixingFrom({ weighedAt, metAt }: Pick<CupAtWork, 'weighedAt' | 'metAt'>): string {
+	return metAt !== null && metAt > weighedAt ? metAt : weighedAt;
+}
