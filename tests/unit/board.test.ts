@@ -29,6 +29,8 @@ function line(over: Partial<BoardLine>): BoardLine {
 		phaseTitle: 'Build coats',
 		step: 'Build coat 2',
 		nextAct: 'Cup is weighed',
+		nextActPast: null,
+		openDeviations: 0,
 		workerId: 'ann',
 		worker: 'Ann',
 		workers: ['ann'],

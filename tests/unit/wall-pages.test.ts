@@ -12,6 +12,8 @@ const mold = (id: string, closes: number | null): BoardLine => ({
 	phaseTitle: 'Build coats',
 	step: 'Build coat 2',
 	nextAct: '',
+	nextActPast: null,
+	openDeviations: 0,
 	workerId: null,
 	worker: '',
 	workers: [],

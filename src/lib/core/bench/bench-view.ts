@@ -10,7 +10,8 @@ import type { Act } from '../process/step';
 import { undoable } from '../process/undo';
 import { statePath } from '../process/state-path';
 import { jobSummary } from '../process/summary';
-import { TROUBLES } from '../process/troubles';
+import { needsSupervisor, OF_PEOPLE } from '../process/troubles';
+import type { TroubleId } from '../content/vocabulary';
 import { sectionOfJob } from '../process/section-of-job';
 import { cupAtScale } from './bench-cup';
 import { handlesIsocyanate, outOfDateWords, type Expiries } from '../training/asked-training';
@@ -118,7 +119,11 @@ export function benchView(
 			name: `Overall ${name}`,
 			plannedMm: Math.round(job.plan.surface[`${name}Mm`] * 10) / 10
 		})),
-		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble.id, texts.troubles) },
+		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble, c, texts.troubles) },
+		/** Troubles met before it that wait too. */
+		troublesBefore: c.troublesBefore,
+		/** What helps somebody hurt or ill, shown before anything is sent. */
+		firstAid: OF_PEOPLE.map((id) => ({ id, ...troubleText({ id }, c, texts.troubles) })),
 		sentBack: c.sentBack,
 		openDeviations: openDeviations(c.deviations),
 		section: sectionOfJob(c),
@@ -168,7 +173,11 @@ function briefingsFor(job: BenchJob, personId: string, briefings: BenchTexts['br
 	});
 }
 
-function troubleText(id: keyof typeof TROUBLES, troubles: BenchTexts['troubles']) {
+function troubleText(
+	{ id }: { id: TroubleId },
+	c: ProcessContext,
+	troubles: BenchTexts['troubles']
+) {
 	const text = troubles[id];
 	return {
 		title: text?.title ?? '',
@@ -176,6 +185,6 @@ function troubleText(id: keyof typeof TROUBLES, troubles: BenchTexts['troubles']
 		act: text?.act ?? '',
 		severity: text?.severity ?? 'stop',
 		html: text?.html ?? '',
-		needsAnother: TROUBLES[id].needsAnother
+		needsSupervisor: needsSupervisor(id, c.plan.processVersion)
 	};
 }

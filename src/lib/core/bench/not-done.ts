@@ -6,11 +6,13 @@ export interface NotDone {
 	errors: Record<string, string>;
 	/** Why the process does not take it. */
 	refusal: string | null;
+	/** What is asked before it is entered all the same. */
+	question: string | null;
 	/** What others entered meanwhile, when somebody was faster. */
 	meanwhile: string[] | null;
 }
 
-const OWN = ['type', 'seq', 'id', 'units'];
+const OWN = ['type', 'seq', 'id', 'units', 'knowing'];
 
 /** The answer to a form of the bench, with the form's own values. */
 export function notDone(
@@ -25,6 +27,7 @@ export function notDone(
 	return {
 		errors: {},
 		refusal: null,
+		question: null,
 		meanwhile: null,
 		...given,
 		values: Object.fromEntries(values)

@@ -1,13 +1,15 @@
+import { ACT_FIELDS } from '../process/act-fields';
 import { ACT_LABELS } from '../process/act-labels';
 import { benchStep } from '../process/bench-step';
 import type { EventType } from '../process/events';
-import type { JobState } from '../process/job';
+import { contextOf, type JobState } from '../process/job';
 import { inCoreUnits } from '../process/typed-units';
 import type { UnitSystem } from '../quantity/display';
 import type { BenchTexts } from './bench-texts';
 import { fieldErrors } from './field-errors';
 import { eventFromForm, filledRows, isEventType } from './form-event';
 import { notDone, type NotDone } from './not-done';
+import { questionBefore } from './question-before';
 
 interface Reading {
 	state: JobState;
@@ -42,11 +44,20 @@ export function readAct(form: FormData, { state, by, at, texts }: Reading): Read
 		}
 	}
 	const step = benchStep(state, { by, at });
-	const fields = step.acts.find((act) => act.type === type)?.fields ?? [];
+	// Undoing is offered beside every step, and by none of them.
+	const fields =
+		step.acts.find((act) => act.type === type)?.fields ??
+		ACT_FIELDS[type]?.(contextOf(state)) ??
+		[];
 	const errors = atFormRows(fieldErrors(event, fields, system), form);
-	return Object.keys(errors).length > 0
-		? { ok: false, status: 422, notDone: notDone({ type, label, errors }, form) }
-		: { ok: true, type, label, system, event };
+	if (Object.keys(errors).length > 0) {
+		return { ok: false, status: 422, notDone: notDone({ type, label, errors }, form) };
+	}
+	const question =
+		form.get('knowing') === 'true' ? null : questionBefore(contextOf(state), event, at);
+	return question === null
+		? { ok: true, type, label, system, event }
+		: { ok: false, status: 409, notDone: notDone({ type, label, question }, form) };
 }
 
 /** Errors of a list at the rows in which they stand in the form, where empty rows count too. */

@@ -1,6 +1,7 @@
 import type { Coat, ShellRound } from '../plan/plan';
 import { batchAtWork, isLaying, type ProcessContext } from './context';
-import { cupDeviationFraction } from './cup-check';
+import { cupDeviationFraction, offPart, type OffPart } from './cup-check';
+import { isOverdue } from './cup-life';
 import type { EventOf, LoggedEvent } from './events';
 import { secondsBetween } from './instant';
 import { advance, contextOf, openJob, type JobState } from './job';
@@ -15,6 +16,8 @@ export interface AsBuiltCup {
 	parts: Array<{ part: string; targetG: number; actualG: number; lot: string }>;
 	/** Off its ratio when it was last weighed; null when a part was missing. */
 	deviationFraction: number | null;
+	/** Which part that was, and whether too much or too little of it; null when nothing was off a ratio. */
+	off: OffPart | null;
 	/** Prepared while the cup before it was laid. */
 	prepared: boolean;
 	/** Weighed again before mixing, to put it back on ratio. */
@@ -26,6 +29,8 @@ export interface AsBuiltCup {
 	/** From the end of mixing till it was laid, and how long it may take. */
 	workedS: number | null;
 	workingS: number;
+	/** Laid when its time was over: from version 5 on that counts from when the parts met. */
+	isLate: boolean;
 	/** Why it was set aside, when it was not laid. */
 	discarded: string | null;
 }
@@ -61,7 +66,7 @@ export function batchesLaid(state: JobState): AsBuiltSection[] {
 		const { event } = logged;
 		if (event.type === 'cup.weighed') weigh(sections, contextOf(before), event, isBroken);
 		isBroken = event.type === 'cup.weighed' ? false : isBroken || begunAnew(logged);
-		note(sections, logged);
+		note(sections, logged, contextOf(before));
 		const next = advance(before, logged);
 		if (!next.ok) throw new Error(`event ${logged.seq} (${event.type}): ${next.reason}`);
 		before = next.state;
@@ -123,6 +128,11 @@ function weigh(
 			lot: event.lots[part] ?? ''
 		})),
 		deviationFraction: cupDeviationFraction(batch, event.massesG),
+		off: offPart(
+			batch,
+			event.massesG,
+			targets.map(({ part }) => part)
+		),
 		prepared: isAhead,
 		corrected: open !== undefined,
 		mixedAt: null,
@@ -130,6 +140,7 @@ function weigh(
 		laidAt: null,
 		workedS: null,
 		workingS: batch.workingS,
+		isLate: false,
 		discarded: null
 	};
 	if (open) section.cups.pop();
@@ -146,7 +157,7 @@ function openCups(section: AsBuiltSection | undefined): AsBuiltCup[] {
 	return (section?.cups ?? []).filter((cup) => cup.laidAt === null && cup.discarded === null);
 }
 
-function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
+function note(sections: AsBuiltSection[], { event }: LoggedEvent, c: ProcessContext): void {
 	const section = sections.at(-1);
 	if (!section) return;
 	const [inHand, next] = openCups(section);
@@ -164,7 +175,10 @@ function note(sections: AsBuiltSection[], { event }: LoggedEvent): void {
 			break;
 		}
 		case 'cup.applied':
-			if (inHand) lay(section, inHand, event.at);
+			if (inHand) {
+				inHand.isLate = isOverdue(c, event.at);
+				lay(section, inHand, event.at);
+			}
 			break;
 		case 'cup.discarded': {
 			const gone = event.cup === 'next' ? next : inHand;

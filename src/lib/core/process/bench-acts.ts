@@ -8,7 +8,8 @@ import { cupToWeigh, nextCup } from './next-cup';
 import { allowedTypes, rulesOf, transitionsFor } from './refusal';
 import { rule, type RuleName } from './rules';
 import { sealerCoatsOf } from './sealing';
-import type { Act, Viewer } from './step';
+import { isOverdue } from './cup-life';
+import type { Act, ActField, Viewer } from './step';
 import { TROUBLES } from './troubles';
 
 /** Offered beside the step's own acts, in this order, whenever the machine takes them. */
@@ -67,13 +68,16 @@ export function actsAt(state: JobState, own: readonly EventType[], viewer: Viewe
 	const first: EventType | null = isMended ? 'mold.repaired' : isLaid ? 'coat.finished' : null;
 	const ordered =
 		first !== null && own.includes(first) ? [first, ...own.filter((type) => type !== first)] : own;
+	const isOver = isOverdue(c, viewer.at);
 	const types = [...ordered, ...SIDE_ACTS.filter((type) => !own.includes(type))].filter(
 		(type) => allowed.includes(type) && isWorthwhile(type, c)
 	);
 	const acts = types.map((type) => actOf(state, type, viewer));
 	// Setting a cup aside is never the way on: what stands before mixing it is said instead.
 	const ways: readonly EventType[] = own.filter((type) => type !== 'cup.discarded');
-	const primary = acts.find((act) => ways.includes(act.type) && act.blocked === null) ?? acts[0];
+	const onward = acts.find((act) => ways.includes(act.type) && act.blocked === null) ?? acts[0];
+	const aside = isOver ? acts.find(({ type }) => type === 'cup.discarded') : undefined;
+	const primary = aside ?? onward;
 	return acts.map((act) => ({ ...act, primary: act === primary && own.includes(act.type) }));
 }
 
@@ -94,6 +98,15 @@ function isWorthwhile(type: EventType, c: ProcessContext): boolean {
 function isNextOpen(type: 'cup.weighed' | 'cup.mixed', c: ProcessContext): boolean {
 	if (c.cupAhead?.mixedAt) return false;
 	return type === 'cup.weighed' ? cupToWeigh(c) !== null : c.cupAhead !== null;
+}
+
+/** A cup past its time is set aside for that reason, unless somebody has another. */
+function fieldsOf(type: EventType, c: ProcessContext, at: string): ActField[] {
+	const fields = ACT_FIELDS[type]?.(c) ?? [];
+	if (type !== 'cup.discarded' || !isOverdue(c, at)) return fields;
+	return fields.map((field) =>
+		field.name === 'reason' ? { ...field, preset: 'Its time was over.' } : field
+	);
 }
 
 function labelOf(type: EventType, c: ProcessContext): string {
@@ -127,7 +140,7 @@ function actOf(state: JobState, type: EventType, { by, at }: Viewer): Act {
 				? failing.map((name) => rule(name).says(c, probe)).join('; ')
 				: null,
 		why: failing ?? [],
-		fields: ACT_FIELDS[type]?.(c) ?? [],
+		fields: fieldsOf(type, c, at),
 		fixed:
 			c.hold && ['hold.requested', 'hold.signed', 'hold.sentBack'].includes(type)
 				? { hold: c.hold }

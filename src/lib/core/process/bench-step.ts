@@ -1,6 +1,7 @@
 import { actsAt } from './bench-acts';
 import { amountsAt } from './bench-amounts';
 import { cupAhead } from './cup-ahead';
+import { isOverdue } from './cup-life';
 import type { ProcessEvent } from './events';
 import { contextOf, type JobState } from './job';
 import { placesAtStep } from './places-at-step';
@@ -21,6 +22,7 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 	const shown = pathNow(state, path, viewer.at);
 	const row = STEP_TABLE[shown];
 	if (!row) throw new Error(`no bench step for the state ${path}`);
+	const isLate = shown.endsWith('.mixed') && isOverdue(c, viewer.at);
 	const stops = stopsOf(c);
 	const at = state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length;
 
@@ -28,7 +30,9 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 		phase: c.phase,
 		slug: slugFor(shown, c),
 		title: row.title(c),
-		what: row.what(c),
+		what: isLate
+			? 'Its time is over. Stop, do not thin it: set the cup aside in the extraction.'
+			: row.what(c),
 		amounts: amountsAt(shown, c),
 		window: windowAt(path, c),
 		windowBeside: windowBeside(path, c),

@@ -33,3 +33,34 @@ export function isOnRatio(batch: Batch, massesG: Record<string, number>): boolea
 	// A scale's readout is decimal: a deviation that equals the tolerance must not fail by a rounding bit.
 	return deviation !== null && deviation <= batch.toleranceFraction + 1e-9;
 }
+
+/** A part that is too much or too little for what was poured before it. */
+export interface OffPart {
+	part: string;
+	/** Of its own mass: above 0 too much of it, below 0 too little. */
+	fraction: number;
+}
+
+/**
+ * Which part is off, and which way: of two the one poured last, against the first; of more the one that is
+ * over-poured most.
+ *
+ * @param order - part names in pouring order
+ * @returns null when a part is missing or there is but one
+ */
+export function offPart(
+	batch: Batch,
+	massesG: Record<string, number>,
+	order: readonly string[]
+): OffPart | null {
+	const fraction = cupDeviationFraction(batch, massesG);
+	const shares = order.map((part) => ({
+		part,
+		share: (massesG[part] ?? 0) / (batch.fractions.find((f) => f.part === part)?.fraction ?? NaN)
+	}));
+	const [first, last] = [shares[0], shares.at(-1)];
+	if (fraction === null || !first || !last || shares.length < 2) return null;
+	if (shares.length === 2) return { part: last.part, fraction: last.share / first.share - 1 };
+	const most = shares.reduce((a, b) => (b.share > a.share ? b : a));
+	return { part: most.part, fraction };
+}

@@ -30,3 +30,9 @@ export function mixedFast(
 export function mixingFrom({ weighedAt, metAt }: Pick<CupAtWork, 'weighedAt' | 'metAt'>): string {
 	return metAt !== null && metAt > weighedAt ? metAt : weighedAt;
 }
+
+/** Whether the cup that is being laid is past its time at `at`. */
+export function isOverdue(c: ProcessContext, at: string): boolean {
+	const closesAt = cupClosesAt(c, c.cup);
+	return closesAt !== null && secondsBetween(closesAt, at) > 0;
+}

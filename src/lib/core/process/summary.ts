@@ -21,6 +21,8 @@ export interface JobSummary {
 	/** Title of the step at work. */
 	step: string;
 	nextAct: string;
+	/** What comes next once the window in `window` has shut; null when that changes nothing. */
+	nextActPast: string | null;
 	worker: string | null;
 	window: Window | null;
 	hold: HoldId | null;
@@ -57,6 +59,7 @@ export function jobSummary(state: JobState): JobSummary {
 		phaseTitle: PHASE_TITLES[c.phase],
 		step: row?.title(c) ?? '',
 		nextAct: first && !isEnded ? ACT_LABELS[first] : '',
+		nextActPast: isEnded ? null : actPast(path),
 		worker: c.worker,
 		window: isEnded ? null : windowAt(path, c),
 		hold: c.hold,
@@ -72,4 +75,10 @@ export function jobSummary(state: JobState): JobSummary {
 		progress: { done: isEnded ? stops.length : stopAt(c, stops), of: stops.length },
 		lastAt: state.lastAt
 	};
+}
+
+/** The window of a surface shuts on it till it is abraded, that of a mixed cup on the cup. */
+function actPast(path: string): string | null {
+	if (/\.(weighing|weighed)$/.test(path)) return ACT_LABELS['surface.abraded'];
+	return path.endsWith('.mixed') ? ACT_LABELS['cup.discarded'] : null;
 }

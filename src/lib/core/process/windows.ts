@@ -40,13 +40,7 @@ export function windowAt(path: string, c: ProcessContext): Window | null {
 				'Past it the brush drags: leave it, and note it.'
 			);
 		case 'coating.curing':
-			return since(
-				'Recoat window',
-				c.finishedAt,
-				coat?.tackTestS ?? 0,
-				c.coatIndex + 1 < c.coats.length ? c.windowClosesAt : null,
-				'Past it the next coat does not bond: abrade and wipe.'
-			);
+			return curingWindow(c);
 		case 'coating.weighing':
 		case 'coating.weighed':
 		case 'shell.weighing':
@@ -91,9 +85,29 @@ function openWindow(c: ProcessContext): Window | null {
 	};
 }
 
-/** The surface goes on curing whatever stopped the work; only between coats and while one is laid does that matter. */
+/** The coat just laid: from when it can be tested, till the next one no longer bonds. */
+function curingWindow(c: ProcessContext): Window | null {
+	const { finishedAt } = c;
+	if (finishedAt === null) return null;
+	return {
+		label: 'Recoat window',
+		sinceAt: finishedAt,
+		opensAt: addSeconds(finishedAt, coatAtWork(c)?.tackTestS ?? 0),
+		closesAt: c.coatIndex + 1 < c.coats.length ? c.windowClosesAt : null,
+		after: 'Past it the next coat does not bond: abrade and wipe.'
+	};
+}
+
+/** The surface goes on curing whatever stopped the work. */
 function heldWindow(c: ProcessContext): Window | null {
+	const isCoating = c.phase === 'detail' || c.phase === 'build';
+	if (isCoating && c.laidG > 0 && isFinished(c)) return curingWindow(c);
 	return ['detail', 'build', 'shell'].includes(c.phase) ? openWindow(c) : null;
+}
+
+/** The coat at work is complete: nothing was laid after its end. */
+function isFinished({ finishedAt, laidAt }: ProcessContext): boolean {
+	return finishedAt !== null && laidAt !== null && finishedAt >= laidAt;
 }
 
 /** The second clock of a state: the surface below, while a cup is laid on what of it is still bare. */

@@ -9,6 +9,8 @@ export interface Answer {
 	type: string;
 	values: Record<string, string>;
 	errors: Record<string, string>;
+	/** What is asked before it is entered all the same. */
+	question?: string | null;
 }
 
 /** What every form of the bench needs from its page. Read through functions, so that it stays current. */
@@ -30,6 +32,8 @@ export interface Bench {
 	answerTo: (type: string) => Answer | null;
 	/** Posts the form without leaving the page, where the device can. */
 	enhance: Attachment<HTMLFormElement>;
+	/** Lets go of a refused answer, and of what was typed with it. */
+	letGo: () => void;
 	isSending: () => boolean;
 	draft: (type: string) => Record<string, string> | null;
 	keepDraft: (type: string, values: Record<string, string>) => void;

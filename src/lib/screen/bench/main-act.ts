@@ -33,6 +33,8 @@ export interface MainAct {
 	notYet: Act[];
 	/** Beneath the main act: the next cup, while one is laid. */
 	nextCup: Act[];
+	/** The cup past its time was laid all the same: never the way on, but what happened is entered. */
+	laidLate: Act | null;
 	/** Everything else this person may do here. */
 	others: Act[];
 }
@@ -63,6 +65,7 @@ export function mainAct(
 				: (free ?? (primary?.why.includes('roomFits') ? (find('room.read') ?? null) : null));
 	const nextCup =
 		act?.type === 'cup.applied' ? acts.filter(({ type }) => NEXT_CUP.includes(type)) : [];
+	const laidLate = act?.type === 'cup.discarded' ? (find('cup.applied') ?? null) : null;
 	const notYet = acts.filter(
 		(a) =>
 			a.blocked !== null &&
@@ -73,6 +76,7 @@ export function mainAct(
 	const others = acts.filter(
 		(a) =>
 			a !== act &&
+			a !== laidLate &&
 			!nextCup.includes(a) &&
 			a.blocked === null &&
 			!a.signature &&
@@ -80,5 +84,14 @@ export function mainAct(
 			(a.type !== 'job.takenOver' || given.isOthers) &&
 			!(readFirst && !SIDE.includes(a.type))
 	);
-	return { act, readFirst: readFirst && act === null, sign, mayDecide, notYet, nextCup, others };
+	return {
+		act,
+		readFirst: readFirst && act === null,
+		sign,
+		mayDecide,
+		notYet,
+		nextCup,
+		laidLate,
+		others
+	};
 }

@@ -17,6 +17,10 @@ export interface BoardLine {
 	phaseTitle: string;
 	step: string;
 	nextAct: string;
+	/** What comes next once its window has shut; null when that changes nothing. */
+	nextActPast: string | null;
+	/** Deviations that nobody has decided yet. */
+	openDeviations: number;
 	workerId: string | null;
 	/** Name of who has it in hand; empty when nobody has. */
 	worker: string;
@@ -65,6 +69,8 @@ export function boardLine(job: Job, names: Readonly<Record<string, string>>): Bo
 			phaseTitle: '',
 			step: 'Not worked on',
 			nextAct: '',
+			nextActPast: null,
+			openDeviations: 0,
 			workerId: null,
 			worker: '',
 			workers: [],
@@ -78,7 +84,7 @@ export function boardLine(job: Job, names: Readonly<Record<string, string>>): Bo
 	}
 	const c = contextOf(state);
 	const summary = jobSummary(state);
-	const { status, phaseTitle, step, nextAct, progress, lastAt, window } = summary;
+	const { status, phaseTitle, step, nextAct, nextActPast, progress, lastAt, window } = summary;
 	return {
 		id,
 		title,
@@ -87,6 +93,8 @@ export function boardLine(job: Job, names: Readonly<Record<string, string>>): Bo
 		phaseTitle,
 		step,
 		nextAct,
+		nextActPast,
+		openDeviations: summary.openDeviations,
 		workerId: c.worker,
 		worker: workerOf(c.worker, names),
 		workers: c.workers,
@@ -121,4 +129,10 @@ function askOf(state: JobState): BoardLine['ask'] {
 /** The line with its section to draw. */
 export function withSection(line: BoardLine, state: JobState | null): BoardLine {
 	return state ? { ...line, section: sectionOfJob(contextOf(state)) } : line;
+}
+
+/** What comes next on a mold at `now`: with its window shut, something else than before. */
+export function nextActOf({ nextAct, nextActPast, window }: BoardLine, now: string): string {
+	const isPast = window?.closesAt != null && now > window.closesAt;
+	return isPast ? (nextActPast ?? nextAct) : nextAct;
 }

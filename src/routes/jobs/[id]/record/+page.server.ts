@@ -56,7 +56,10 @@ function recordOf(job: JobFile, names: Record<string, string>) {
 		built: asBuilt(state, log),
 		finish: finishOfJob(state),
 		briefingTitles: Object.fromEntries(
-			[...briefings.values()].map(({ slug, title, hash }) => [slug, { title, hash }])
+			[...briefings.values()].map(({ slug, title, hash, readMin }) => [
+				slug,
+				{ title, hash, readMin }
+			])
 		),
 		entries: log.map(({ id, seq, event, hash, recordedAt }) => ({
 			seq,

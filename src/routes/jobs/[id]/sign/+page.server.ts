@@ -7,6 +7,7 @@ import { wayBackLabel } from '$lib/core/process/fields/interrupting';
 import { HOLDS } from '$lib/core/process/holds';
 import { contextOf } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
+import { isReadShort } from '$lib/core/process/read-short';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { PHASE_TITLES, TROUBLE_TITLES } from '$lib/core/process/titles';
 import { waysBackFrom } from '$lib/core/process/troubles';
@@ -17,7 +18,7 @@ import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { plannedFigures } from '$lib/screen/record/planned-figures';
 import { newActId } from '$lib/server/act-id';
 import { now } from '$lib/server/clock';
-import { steps } from '$lib/server/content';
+import { briefings, steps } from '$lib/server/content';
 import type { StoredEvent } from '$lib/server/event-rows';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { listPeople, maySign } from '$lib/server/people.repository';
@@ -33,6 +34,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	const people = await listPeople(db);
 	const waiting = waitedFor(c.deviations);
 	const struck = takenBackBySupervisor(state);
+	const built = asBuilt(state, log);
 	const hold = allowed.includes('hold.signed') ? c.hold : null;
 	const text = hold && steps.get(HOLDS[hold].slug);
 	const signers = people.filter((p) => !p.retired && maySign(p) && !c.workers.includes(p.id));
@@ -85,7 +87,14 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		bridging: plan.bridging ?? null,
 		plannedShellMm: plan.shell.thicknessMm,
 		planned: plannedFigures(plan),
-		built: asBuilt(state, log),
+		built,
+		/** Briefings that were open for much less time than reading them takes. */
+		readShort: built.briefings.flatMap(({ person, slug, openS }) => {
+			const text = briefings.get(slug);
+			return text && isReadShort({ openS, readMin: text.readMin })
+				? [{ person, title: text.title, openS: openS ?? 0, readMin: text.readMin }]
+				: [];
+		}),
 		enteredLater: log.filter(isLater).map(({ seq, event, recordedAt }) => ({
 			seq,
 			at: event.at,
