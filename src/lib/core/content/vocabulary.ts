@@ -71,7 +71,8 @@ export const TROUBLE_IDS = [
 	'sag',
 	'spill',
 	'skin-contact',
-	'breathing'
+	'breathing',
+	'something-else'
 ] as const;
 
 /** Briefings that must exist, one file each in content/briefings. */

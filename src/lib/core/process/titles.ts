@@ -39,5 +39,6 @@ export const TROUBLE_TITLES: Readonly<Record<TroubleId, string>> = {
 	sag: 'Coat sags or runs',
 	spill: 'Spill',
 	'skin-contact': 'On skin or in the eyes',
-	breathing: 'Somebody feels ill or coughs'
+	breathing: 'Somebody feels ill or coughs',
+	'something-else': 'Something else'
 };

@@ -91,7 +91,14 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	},
 	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false, needsTest: false },
 	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
-	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false }
+	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
+	/** Nobody has written down what to do about it, so a supervisor looks. */
+	'something-else': {
+		phases: PHASE_IDS,
+		waysBack: ['resume', 'redo coat'],
+		needsAnother: true,
+		needsTest: false
+	}
 };
 
 /** Somebody is hurt or ill: these come first, are helped at once and described later. */
