@@ -23,6 +23,19 @@ describe('a sheet has the fields of its kind', () => {
 		expect(sheet?.parts).toEqual([{ part: 'A' }]);
 	});
 
+	test('a tin of wax that states no density is kept all the same; a glove is not', () => {
+		const tin = { ...named, family: 'paste wax', body: 'paste', mixedDensityGPerMl: '' };
+		expect(readSheet({ ...tin, kind: 'wax' }, 'SI', kept).sheet?.mixedDensityGPerMl).toBe(1);
+		const stated = { ...tin, kind: 'wax', mixedDensityGPerMl: '0.8' };
+		expect(readSheet(stated, 'SI', kept).sheet?.mixedDensityGPerMl).toBe(0.8);
+		const { errors } = readSheet(
+			{ ...draftOfSheet(brush(), 'SI'), mixedDensityGPerMl: '' },
+			'SI',
+			kept
+		);
+		expect(Object.keys(errors)).toEqual(['mixedDensityGPerMl']);
+	});
+
 	test('a glove asks for pot life, a wax for what one coat takes', () => {
 		expect(isAsked(named, 'potLife')).toBe(true);
 		expect(isAsked(named, 'spreadGPerM2')).toBe(false);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { sheetContradictions } from '../../src/lib/core/materials/contradictions';
 import { checkedInputs } from '../../src/lib/core/plan/check-inputs';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { PlanError, type PlanProblem } from '../../src/lib/core/plan/plan-error';
@@ -111,4 +112,38 @@ test('a solid that reaches beyond the one below by more than the glove is thick 
 	expect(plan.warnings.filter(({ code }) => code === 'shell-lock')).toMatchObject([
 		{ severity: 'refuse', text: expect.stringContaining('30 mm') }
 	]);
+});
+
+test('a recoat window that shuts before it opens keeps a glove out of every plan, and the sheet says so', () => {
+	const inputs = testInputs();
+	const { build } = inputs.materials;
+	const shut = {
+		...build,
+		tackFree: { timeS: 2700, atC: 23 },
+		recoatCloses: { timeS: 1800, atC: 23 }
+	};
+	const materials = { ...inputs.materials, build: shut };
+	expect(() => makePlan({ ...inputs, materials })).toThrow(/shuts before it opens/);
+	expect(sheetContradictions(shut)[0]?.message).toContain('No mold is planned with it');
+	const later = { ...shut, recoatCloses: { timeS: 7200, atC: 23 } };
+	expect(
+		makePlan({ ...inputs, materials: { ...materials, build: later } }).coats.length
+	).toBeGreaterThan(0);
+});
+
+test('a coat of very many cups says why, and how it would take fewer', () => {
+	const inputs = testInputs();
+	const { build } = inputs.materials;
+	const quick = { ...build, potLife: { timeS: 600, massG: 60, atC: 23 } };
+	const plan = makePlan({ ...inputs, materials: { ...inputs.materials, build: quick } });
+	const [first] = plan.warnings.filter(({ code }) => code === 'many-cups');
+	expect(first?.text).toMatch(/\d+ cups of .*mass the pot life was measured at.*slower grade/);
+	const usual = makePlan(inputs).warnings.filter(({ code }) => code === 'many-cups');
+	expect(usual).toEqual([]);
+});
+
+test('a ratio is told with the names of its parts', () => {
+	const inputs = testInputs();
+	const input = makePlan(inputs).figures['coats.0.fractions.0.fraction']?.inputs[0];
+	expect(input?.value).toMatch(/^A [\d.]+ : B [\d.]+$/);
 });

@@ -111,6 +111,21 @@ function densityContradictions(sheet: Sheet): SheetContradiction[] {
 			];
 }
 
+const UNPLANNABLE = ' No mold is planned with it until that is mended.';
+
+/** Whether a recoat window shuts before it opens, both stated at one temperature: no coat could ever follow. */
+export function isShutFirst({
+	tackFree,
+	recoatCloses
+}: Pick<Sheet, 'tackFree' | 'recoatCloses'>): boolean {
+	return (
+		tackFree !== undefined &&
+		recoatCloses !== undefined &&
+		tackFree.atC === recoatCloses.atC &&
+		recoatCloses.timeS <= tackFree.timeS
+	);
+}
+
 /** Times that must follow one another, earlier first. */
 function timeContradictions(sheet: Sheet): SheetContradiction[] {
 	const { potLife, mixS, tackFree, recoatCloses, demold } = sheet;
@@ -131,7 +146,9 @@ function timeContradictions(sheet: Sheet): SheetContradiction[] {
 			: [
 					{
 						field,
-						message: `${later} (${minutes(statedValue)}) must come after ${earlier} (${minutes(expectedValue)}).`,
+						message: `${later} (${minutes(statedValue)}) must come after ${earlier} (${minutes(expectedValue)}).${
+							field === 'recoatCloses.timeS' && isShutFirst(sheet) ? UNPLANNABLE : ''
+						}`,
 						statedValue,
 						expectedValue
 					}

@@ -24,3 +24,8 @@ export function weightRatio(sheet: Sheet): number[] | null {
 		massPartsBPer100A({ volumeParts: [volumeA, volumeC], densitiesGPerMl: [a, c] })
 	];
 }
+
+/** A ratio with the names of its parts, in the sheet's order: "A 110 : B 100". */
+export function ratioText({ parts }: Pick<Sheet, 'parts'>, ratio: readonly number[]): string {
+	return ratio.map((share, i) => `${parts[i]?.part ?? ''} ${share}`.trim()).join(' : ');
+}

@@ -2,8 +2,10 @@ import { BRUSH_LOSS_G, coatLossesLaw, CUP_LOSS_G, mixedMassG } from '../laws/coa
 import { FILL_LIMIT_FRACTION } from '../laws/correction';
 import { otherPartLaw } from '../laws/proportioning';
 import { readableSplitLaw } from '../laws/readable-split';
+import { displayQuantity } from '../quantity/display';
 import { roundedOutward } from '../quantity/range';
 import { roundTo } from '../quantity/rounding';
+import { ratioText } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import { batchPace } from './batch-pace';
 import { partFractions, splitCup, toleranceOf, type SplitCup } from './cup-parts';
@@ -12,7 +14,7 @@ import { largestCup } from './largest-cup';
 import type { Cup } from './plan';
 import { PlanError } from './plan-error';
 import { traceCup } from './cup-trace';
-import { computed, constant, entered, fromSheet, traced, type Draft } from './trace';
+import { computed, constant, entered, fromSheet, traced, warn, type Draft } from './trace';
 
 export interface BatchPlan {
 	materialId: string;
@@ -33,6 +35,8 @@ export interface Batch extends BatchPlan {
 
 /** The law of cups counts no further; numerical choice. */
 const MOST_CUPS = 500;
+/** Cups of one batch beyond which a plan says how to get fewer; choice of the plan. */
+const MANY_CUPS = 10;
 /** Rounding to the scale may push a cup over the largest; a cup more cures it. */
 const TRIES = 12;
 
@@ -86,6 +90,7 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 		),
 		note: 'Rounded up to what the scale shows in every cup, on ratio.'
 	});
+	if (cups.length > MANY_CUPS) warnOfManyCups(draft, wanted, cups);
 	const fractions = partFractions(sheet);
 	traceParts(draft, wanted, fractions, cups);
 	return {
@@ -154,7 +159,7 @@ function traceParts(
 				fromSheet(
 					'r',
 					sheet.ratioByWeight ? 'ratio by weight' : 'ratio by volume',
-					ratio.join(' : '),
+					ratioText(sheet, ratio),
 					'text'
 				)
 			]
@@ -182,4 +187,19 @@ function traceParts(
 			]
 		});
 	});
+}
+
+/** Why a batch takes so many cups, and how it would take fewer. */
+function warnOfManyCups(
+	draft: Draft,
+	{ title, sheet, path, place }: Wanted,
+	cups: readonly Cup[]
+): void {
+	const { people, shop } = draft.inputs;
+	const cupG = displayQuantity(cups[0]?.massG ?? 0, 'g', shop.units);
+	const why = draft.figures[`${path}.largestCupG`]?.note ?? '';
+	const hands =
+		people > 1 ? '' : ' With more people one mixes while another lays, which saves time, not cups.';
+	const text = `${title}: ${cups.length} cups of ${cupG}. ${why} Fewer: a slower grade of ${sheet.name}, or a cooler room within what its data sheet allows.${hands}`;
+	warn(draft, 'note', 'many-cups', place, text);
 }

@@ -1,4 +1,5 @@
 import { bodyProblems } from '../geometry/solids';
+import { isShutFirst } from '../materials/contradictions';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import { planInputsSchema, type PlanInputs } from './inputs';
@@ -67,6 +68,12 @@ function materialProblems({ materials }: PlanInputs): PlanProblem[] {
 			found.push({
 				path: `${path}.potLife`,
 				message: `${sheet.name} has no pot life, so no cup can be sized; enter the time, the mass and the temperature of its data sheet.`
+			});
+		}
+		if ((kind === 'glove' || kind === 'shell') && isShutFirst(sheet)) {
+			found.push({
+				path: `${path}.recoatCloses.timeS`,
+				message: `The recoat window of ${sheet.name} shuts before it opens: no coat could follow another. Accepted: a later end, or an earlier almost tack-free; mend its data sheet.`
 			});
 		}
 		return [...found, ...timeProblems(path, sheet)];

@@ -2,6 +2,7 @@ import { castingMassG, castingMassLaw, pourVolumeLaw, pourVolumeMl } from '../la
 import { readableSplitLaw } from '../laws/readable-split';
 import { roundedOutward, type Range } from '../quantity/range';
 import { roundTo } from '../quantity/rounding';
+import { ratioText } from '../materials/mix-ratio';
 import { splitCup } from './cup-parts';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
@@ -122,7 +123,7 @@ function traceParts(draft: Draft, parts: Plan['pour']['parts'], massG: number): 
 							fromSheet(
 								'r',
 								ratioByWeight ? 'ratio by weight' : 'ratio by volume',
-								ratio.join(' : '),
+								ratioText(materials.casting, ratio),
 								'text'
 							)
 						]

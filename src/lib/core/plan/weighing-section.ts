@@ -6,7 +6,7 @@ import {
 	weighingUncertaintyLaw
 } from '../laws/weighing-uncertainty';
 import { volumePartsBPer100A, volumeRatioLaw } from '../laws/volume-ratio';
-import { weightRatio } from '../materials/mix-ratio';
+import { ratioText, weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import type { PlacedBatch } from './batch-paths';
 import { toleranceOf } from './cup-parts';
@@ -57,7 +57,7 @@ function weighing(
 		cups[0] ?? { massG: 0, parts: [], title: '', figure: '' }
 	);
 	const scale = entered('d', 'smallest step of the scale', readabilityG, 'g');
-	const ratio = fromSheet('r', 'ratio by weight', parts.join(' : '), 'text');
+	const ratio = fromSheet('r', 'ratio by weight', ratioText(sheet, parts), 'text');
 	const tolerance =
 		sheet.ratioToleranceFraction === undefined
 			? assumed(
@@ -140,7 +140,7 @@ function perHundred(
 	path: string
 ): NonNullable<WeighingSection[number]['perHundred']> {
 	const [first, second] = sheet.parts;
-	const ratio = fromSheet('r', 'ratio by weight', parts.join(' : '), 'text');
+	const ratio = fromSheet('r', 'ratio by weight', ratioText(sheet, parts), 'text');
 	const volumes =
 		sheet.parts.length === 2 && first?.densityGPerMl && second?.densityGPerMl
 			? volumePartsBPer100A({

@@ -59,6 +59,12 @@ export function isMixed(kind: string): boolean {
 	return !isKind(kind) || FIELDS[kind].includes('potLife');
 }
 
+/** What a wax, film or sealer is taken to weigh where its tin does not say, g/mL; no plan uses it. */
+export const DENSITY_UNSAID = 1;
+
+/** Whether it is brushed or wiped on by its coverage, so that nobody needs its density. */
+export const isCoating = (kind: string): boolean => isKind(kind) && FIELDS[kind] === COATING;
+
 /** Whether a field is shown: the kind has it, or something stands in it that must not be lost. */
 export function isAsked(draft: SheetDraft, field: KindField): boolean {
 	return !isKind(draft.kind) || FIELDS[draft.kind].includes(field) || hasText(draft[field]);

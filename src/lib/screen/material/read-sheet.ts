@@ -3,7 +3,7 @@ import { sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { issueErrors } from '../form/issue-errors';
 import { readEntries, type FieldErrors } from '../form/read-entries';
-import { fitToKind } from './kind-fields';
+import { DENSITY_UNSAID, fitToKind, isCoating } from './kind-fields';
 import type { SheetDraft, TimeDraft } from './sheet-draft';
 import { exclusionProblem, hazardCautions } from './hazard-cautions';
 import { sheetGaps } from './sheet-gaps';
@@ -34,6 +34,7 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	const context = { fields: SHEET_NUMBERS, system, draft };
 	const { value, errors: unreadable } = readEntries(asked(draft), SHEET_NUMBERS, system);
 	const parsed = sheetSchema.safeParse({
+		...(isCoating(draft.kind) && { mixedDensityGPerMl: DENSITY_UNSAID }),
 		...Object(value),
 		hazardStatements: codes(draft.hazardStatements),
 		hazards: draft.hazards,

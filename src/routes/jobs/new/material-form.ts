@@ -2,7 +2,7 @@ import type { Pattern } from '$lib/core/geometry/pattern';
 import { pairProblems, type ChosenSheets } from '$lib/core/materials/compatibility';
 import type { Sheet } from '$lib/core/materials/sheet';
 import { NONE, SLOTS, type Choices } from './choices';
-import { isRefused } from './propose-materials';
+import { refusal } from './propose-materials';
 
 interface Given {
 	pattern: Pattern | null;
@@ -19,8 +19,8 @@ export function materialForm({ pattern, sheets, library, choices }: Given) {
 			(sheet) => sheet.kind === kind && (!sheet.retired || sheet.id === current?.id)
 		);
 		const options = offered.map((sheet) => {
-			const isOff = pattern && sheets && isRefused(pattern, sheets, slot, sheet);
-			const mark = isOff ? ' (refused here)' : sheet.retired ? ' (retired)' : '';
+			const why = pattern && sheets ? refusal(pattern, sheets, slot, sheet) : null;
+			const mark = why ? ` (refused: ${why})` : sheet.retired ? ' (retired)' : '';
 			return { value: sheet.id, label: sheet.name + mark };
 		});
 		return {

@@ -81,14 +81,25 @@ function burdenOf(pattern: Pattern, sheets: ChosenSheets): number {
 	);
 }
 
-/** Whether a sheet in this place would be refused beside the others. */
-export function isRefused(
+/** Refusals in the few words that a list has room for; the page says the whole of it once one is chosen. */
+const IN_SHORT: Readonly<Record<string, string>> = {
+	inhibited: 'does not cure here',
+	'casting-inhibited': 'does not cure in this glove',
+	'casting-bonds': 'bonds to this glove',
+	'no-bond': 'no bond between the coats',
+	'release-missing': 'needs a release',
+	'shell-release-missing': 'needs wax'
+};
+
+/** Why a sheet in this place would be refused beside the others, in a few words; null when it would not be. */
+export function refusal(
 	pattern: Pattern,
 	sheets: ChosenSheets,
 	slot: Slot,
 	candidate: Sheet
-): boolean {
-	return pairProblems(pattern, { ...sheets, [slot]: candidate }).some(
+): string | null {
+	const found = pairProblems(pattern, { ...sheets, [slot]: candidate }).find(
 		({ severity, text }) => severity === 'refuse' && text.includes(candidate.name)
 	);
+	return found ? (IN_SHORT[found.code] ?? 'not with the others') : null;
 }
