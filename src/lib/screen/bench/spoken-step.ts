@@ -1,6 +1,7 @@
 import { secondsBetween } from '$lib/core/process/instant';
 import type { Window } from '$lib/core/process/step';
 import { spokenDuration } from '../design/window-phase';
+import { inSpokenUnits } from './spoken-units';
 
 interface Spoken {
 	title: string;
@@ -10,24 +11,6 @@ interface Spoken {
 	window: Pick<Window, 'label' | 'opensAt' | 'closesAt'> | null;
 	/** Words of the signs that stand beside the step. */
 	hurts: readonly string[];
-}
-
-const UNITS: Array<[RegExp, string]> = [
-	[/(\d)\s*mm\b/g, '$1 millimeters'],
-	[/(\d)\s*cm²/g, '$1 square centimeters'],
-	[/(\d)\s*mL\b/g, '$1 milliliters'],
-	[/(\d)\s*kg\b/g, '$1 kilograms'],
-	[/(\d)\s*g\b/g, '$1 grams'],
-	[/(\d)\s*°C/g, '$1 degrees Celsius'],
-	[/(\d)\s*min\b/g, '$1 minutes'],
-	[/(\d)\s*h\b/g, '$1 hours'],
-	[/(\d)\s*s\b/g, '$1 seconds'],
-	[/%/g, ' percent']
-];
-
-/** A text as a voice should read it: units in words. */
-export function inSpokenUnits(text: string): string {
-	return UNITS.reduce((said, [unit, words]) => said.replace(unit, words), text);
 }
 
 /** What a voice says of a step: where, what to do, how much, until when, what hurts. */
