@@ -50,6 +50,21 @@ describe('the bench asks before it enters', () => {
 		expect(asked(log.wait(48), { type: 'cup.mixed' })).toBe('taken');
 	});
 
+	test('and times the mixing meanwhile, from the scale to the end of the pot life', () => {
+		const log = bench().toCoats();
+		const metAt = log.at;
+		log.do('cup.weighed', { ...HALF, massesG: { A: 60, B: 100 } });
+		expect(viewed(log).step.mixing).toBeNull();
+		const onRatioAt = log.at;
+		log.do('cup.weighed', HALF);
+		expect(viewed(log).step.mixing).toEqual({
+			sinceAt: onRatioAt,
+			mixS: MIN,
+			closesAt: addSeconds(metAt, 19 * MIN)
+		});
+		expect(viewed(log.do('cup.mixed')).step.mixing).toBeNull();
+	});
+
 	test('a cup laid when its time was over', () => {
 		const log = bench().toCoats().do('cup.weighed', HALF).do('cup.mixed');
 		expect(asked(log, { type: 'cup.applied' })).toBe('taken');

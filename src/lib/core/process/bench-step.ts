@@ -1,7 +1,7 @@
 import { actsAt } from './bench-acts';
 import { amountsAt } from './bench-amounts';
 import { cupAhead } from './cup-ahead';
-import { isOverdue } from './cup-life';
+import { isOverdue, mixingOf } from './cup-life';
 import type { ProcessEvent } from './events';
 import { contextOf, type JobState } from './job';
 import { placesAtStep } from './places-at-step';
@@ -36,6 +36,7 @@ export function benchStep(state: JobState, viewer: Viewer): BenchStep {
 		amounts: amountsAt(shown, c),
 		window: windowAt(path, c),
 		windowBeside: windowBeside(path, c),
+		mixing: shown.endsWith('.weighed') ? mixingOf(c) : null,
 		acts: actsAt(state, row.acts, viewer),
 		ahead: cupAhead(c),
 		places: placesAtStep(c),

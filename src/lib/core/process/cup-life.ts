@@ -1,4 +1,5 @@
 import { batchAtWork, isSince, type CupAtWork, type ProcessContext } from './context';
+import { isOnRatio } from './cup-check';
 import { addSeconds, secondsBetween } from './instant';
 
 /**
@@ -35,4 +36,24 @@ export function mixingFrom({ weighedAt, metAt }: Pick<CupAtWork, 'weighedAt' | '
 export function isOverdue(c: ProcessContext, at: string): boolean {
 	const closesAt = cupClosesAt(c, c.cup);
 	return closesAt !== null && secondsBetween(closesAt, at) > 0;
+}
+
+/** A cup that is being mixed: since when, how long its sheet asks for, and when its pot life ends. */
+export interface Mixing {
+	sinceAt: string;
+	mixS: number;
+	closesAt: string;
+}
+
+/** The mixing of the cup in hand, which is weighed and on ratio; null while there is none to mix. */
+export function mixingOf(c: ProcessContext): Mixing | null {
+	const batch = batchAtWork(c);
+	const { cup } = c;
+	if (!batch || !cup?.metAt || cup.mixedAt !== null || !isSince(c, 5)) return null;
+	if (!isOnRatio(batch, cup.massesG)) return null;
+	return {
+		sinceAt: mixingFrom(cup),
+		mixS: batch.mixS,
+		closesAt: addSeconds(cup.metAt, batch.mixS + batch.workingS)
+	};
 }

@@ -1,3 +1,4 @@
+import type { Mixing } from './cup-life';
 import type { HoldId, EventType } from './events';
 import type { StepPlaces } from './places-at-step';
 
@@ -96,6 +97,8 @@ export interface BenchStep {
 	window: Window | null;
 	/** A second one that runs meanwhile. */
 	windowBeside: Window | null;
+	/** While the cup in hand is mixed. */
+	mixing: Mixing | null;
 	acts: Act[];
 	ahead: CupAhead | null;
 	/** What the pattern's mesh says to this step; null for most, and for patterns without one. */
