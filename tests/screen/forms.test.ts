@@ -114,6 +114,10 @@ describe('what is said to be accepted', () => {
 describe('the summary of errors', () => {
 	test('names what stands under one label with the same words once, and leads to its field', () => {
 		const both = { 'days.0.0': 'Monday is wrong.', 'days.0.1': 'Monday is wrong.', name: 'None.' };
+		const named = { days: 'Monday: it ends before it begins.' };
+		expect(errorLines(named, () => 'Monday')).toMatchObject([
+			{ label: 'Monday', message: 'it ends before it begins.' }
+		]);
 		expect(errorLines(both, (path) => (path === 'name' ? 'Name' : 'Monday'))).toEqual([
 			{ field: 'at-days-0-0', label: 'Monday', message: 'Monday is wrong.' },
 			{ field: 'at-name', label: 'Name', message: 'None.' }

@@ -12,7 +12,10 @@ interface ErrorLine {
 export function errorLines(errors: FieldErrors, labelOf: (path: string) => string): ErrorLine[] {
 	const lines = new Map<string, ErrorLine>();
 	for (const [path, message] of Object.entries(errors)) {
-		const line = { field: fieldId(path), label: labelOf(path), message };
+		const label = labelOf(path);
+		// A message that begins with the name of its field says it for those who meet it at the field alone.
+		const own = message.startsWith(`${label}: `) ? message.slice(label.length + 2) : message;
+		const line = { field: fieldId(path), label, message: own };
 		const key = `${line.label}\n${message}`;
 		if (!lines.has(key)) lines.set(key, line);
 	}
