@@ -1,36 +1,38 @@
 import { arrangeBoard, phaseOfLine } from './arrange-board';
 import type { BoardLine } from './board-line';
 
-/** The most urgent lines, which stay in sight while the others take turns. */
-const PINNED = 2;
-
 export interface WallPage {
-	/** In sight on every page. */
+	/** In sight on every page: what presses most. */
 	pinned: BoardLine[];
 	/** This page's share of the others. */
 	lines: BoardLine[];
+	/** How many that press are on other pages only. */
+	pressElsewhere: number;
 }
 
 /**
  * Running molds on pages of a wall display, the most urgent first. When there is more than one page, what presses
- * most is on each of them, so that nothing that shuts soon is out of sight while the pages turn.
+ * is on each of them, all rows but one at the most, so that the others still take turns; what presses beyond
+ * that comes first among them and is counted on every page.
  *
- * @param rows - molds on one page, at least 3
+ * @param rows - molds on one page, at least 2
  * @param now - the present, as an ISO instant
  */
 export function wallPages(lines: readonly BoardLine[], rows: number, now: string): WallPage[] {
 	const ordered = arrangeBoard(lines, 'urgency', now)
 		.flatMap((group) => group.lines)
 		.sort((a, b) => Number(presses(b, now)) - Number(presses(a, now)));
-	if (ordered.length <= rows) return [{ pinned: [], lines: ordered }];
+	if (ordered.length <= rows) return [{ pinned: [], lines: ordered, pressElsewhere: 0 }];
 
-	const pinned = ordered.slice(0, PINNED).filter((line) => presses(line, now));
+	const pressing = ordered.filter((line) => presses(line, now)).length;
+	const pinned = ordered.slice(0, Math.min(pressing, rows - 1));
 	const others = ordered.slice(pinned.length);
 	const share = rows - pinned.length;
-	return Array.from({ length: Math.ceil(others.length / share) }, (_, page) => ({
-		pinned,
-		lines: others.slice(page * share, (page + 1) * share)
-	}));
+	return Array.from({ length: Math.ceil(others.length / share) }, (_, page) => {
+		const shown = others.slice(page * share, (page + 1) * share);
+		const pressingHere = pinned.length + shown.filter((line) => presses(line, now)).length;
+		return { pinned, lines: shown, pressElsewhere: pressing - pressingHere };
+	});
 }
 
 /** It shuts within minutes, or somebody is in trouble: whoever passes by should see it at once. */
