@@ -11,11 +11,13 @@ import {
 	type VentilationId
 } from '../content/vocabulary';
 import { hazardsOf } from '../materials/hazards';
+import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
 import { contextOf, type JobState } from '../process/job';
 import { PHASE_TITLES } from '../process/titles';
 import { hurtsOf } from './bench-hurts';
 import type { BenchTexts } from './bench-texts';
+import { hazardGrounds, type HazardGrounds } from './hazard-grounds';
 import type { PhaseId } from '../content/vocabulary';
 
 interface Named<Id> {
@@ -26,10 +28,13 @@ interface Named<Id> {
 
 /** Something that hurts on this mold, and where it comes from. */
 export interface TalkHazard extends Named<HazardId> {
-	/** A sheet names it; the work brings it, whatever the materials; or it is usual at a step and no sheet rules it out. */
-	reason: 'material' | 'work' | 'usual';
-	/** Materials that bring it, with what they are for. */
-	materials: Array<{ name: string; use: string; statements: string[] }>;
+	/**
+	 * A material brings it; the work does, whatever the materials; the plan names it, of no material in particular;
+	 * or it is usual at a step and no sheet rules it out.
+	 */
+	reason: 'material' | 'work' | 'plan' | 'usual';
+	/** Materials that bring it, with what they are for and why. */
+	materials: Array<{ name: string; use: string } & HazardGrounds>;
 	/** Steps of this mold at which it is met. */
 	steps: string[];
 }
@@ -103,15 +108,17 @@ export function toolboxTalk(
 		...steps.flatMap(({ ppe }) => ppe.map(({ id }) => id))
 	]);
 	return {
-		hazards: HAZARD_IDS.filter((id) => found.has(id)).map((id) => ({
-			id,
-			...HAZARDS[id],
-			reason: OF_THE_WORK.has(id) ? 'work' : plan.hazards.includes(id) ? 'material' : 'usual',
-			materials: materialsWith(id, plan),
-			steps: steps.flatMap(({ title, hazards }) =>
-				hazards.some((hazard) => hazard.id === id) ? [title] : []
-			)
-		})),
+		hazards: HAZARD_IDS.filter((id) => found.has(id)).map((id) => {
+			const materials = materialsWith(id, plan);
+			const met = steps.filter(({ hazards }) => hazards.some((hazard) => hazard.id === id));
+			return {
+				id,
+				...HAZARDS[id],
+				reason: reasonOf(id, plan, materials.length > 0),
+				materials,
+				steps: met.map(({ title }) => title)
+			};
+		}),
 		ppe: PPE_IDS.filter((id) => worn.has(id)).map((id) => ({ id, ...PPE[id] })),
 		steps: steps.filter(({ hazards, ppe }) => hazards.length + ppe.length > 0),
 		briefings: plan.briefings.flatMap((slug) => {
@@ -123,22 +130,23 @@ export function toolboxTalk(
 	};
 }
 
-function materialsWith(id: HazardId, { inputs, hazards, coats, release }: Plan) {
+function reasonOf(id: HazardId, plan: Plan, hasMaterial: boolean): TalkHazard['reason'] {
+	if (OF_THE_WORK.has(id)) return 'work';
+	if (hasMaterial) return 'material';
+	return plan.hazards.includes(id) ? 'plan' : 'usual';
+}
+
+function materialsWith(id: HazardId, plan: Plan): TalkHazard['materials'] {
+	const { inputs, hazards, coats, release } = plan;
 	if (OF_THE_WORK.has(id) || !hazards.includes(id)) return [];
+	const hot = hotMaterialIds(plan);
 	const isUsed = (use: string) =>
 		(use !== 'detail' || coats.some(({ kind }) => kind === 'detail')) &&
 		(use !== 'sealer' || release.sealerG > 0);
-	return Object.entries(inputs.materials).flatMap(([use, sheet]) =>
-		sheet && isUsed(use) && hazardsOf([sheet]).includes(id)
-			? [
-					{
-						name: sheet.name,
-						use: USES[use as keyof typeof USES],
-						statements: sheet.hazardStatements
-					}
-				]
-			: []
-	);
+	return Object.entries(inputs.materials).flatMap(([use, sheet]) => {
+		const why = sheet && isUsed(use) && hazardGrounds(id, sheet, hot.includes(sheet.id));
+		return why ? [{ name: sheet.name, use: USES[use as keyof typeof USES], ...why }] : [];
+	});
 }
 
 function readersOf(slug: string, state: JobState): Array<{ by: string; at: string }> {
