@@ -47,7 +47,7 @@ for (const path of PAGES) {
 	});
 }
 
-test('what a person has learned can be read by everybody', async ({ context, page, filled }) => {
+test('what a person has learned can be read on every screen', async ({ context, page, filled }) => {
 	await context.addCookies(filled);
 	await page.goto('/people');
 	await page.getByRole('link', { name: CREW.supervisor.name, exact: true }).click();

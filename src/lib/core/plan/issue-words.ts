@@ -4,6 +4,8 @@ type Issue = z.core.$ZodIssue;
 
 /** Longest text that is quoted back whole; choice of the screen. */
 const MOST_QUOTED = 40;
+/** Most fields that are named of those nobody knows; choice of the screen. */
+const MOST_KEYS = 5;
 
 /**
  * A schema's objection in the words of a refusal: which field, what was given, what is accepted.
@@ -21,7 +23,8 @@ function fieldOf(path: readonly PropertyKey[]): string {
 }
 
 function objection(issue: Issue, value: unknown): string {
-	if (issue.code === 'unrecognized_keys') return `has ${issue.keys.map(quoted).join(', ')}`;
+	if (issue.code === 'unrecognized_keys')
+		return `has ${issue.keys.slice(0, MOST_KEYS).map(quoted).join(', ')}`;
 	if (value === undefined || value === '') return 'is missing';
 	const isSize = issue.code === 'too_small' || issue.code === 'too_big';
 	if (isSize && typeof value === 'string') return `has ${numberText(value.length)} characters`;

@@ -4,6 +4,13 @@ import type { BenchDesk } from './bench-desk.svelte';
 import { isKeptPage } from './kept-page';
 import { serverAnswers } from './server-answers';
 
+interface Terms {
+	/** Reads the page anew from the server. */
+	fromServer: () => Promise<void>;
+	/** The present, as an ISO instant. */
+	now: () => string;
+}
+
 const FIRST_WAIT_MS = 5000;
 const LONGEST_WAIT_MS = 120_000;
 
@@ -21,6 +28,8 @@ export class BenchAway {
 	/** What was wrong with the last act judged here. */
 	answer = $state.raw<NotDone | null>(null);
 
+	constructor(private readonly terms: Terms) {}
+
 	/** The bench as this device knows it; null while the server is asked. */
 	get view() {
 		return this.#desk?.view ?? null;
@@ -36,7 +45,8 @@ export class BenchAway {
 	}
 
 	/** Looks what is kept here, and keeps what the server has. */
-	async open(jobId: string, viewer: { id: string; name: string; role: string }, at: string) {
+	async open(jobId: string, viewer: { id: string; name: string; role: string }) {
+		const at = this.terms.now();
 		const [{ BenchDesk }, { keepBenchPage }] = await Promise.all([
 			import('./bench-desk.svelte'),
 			import('./kept-server')
@@ -48,32 +58,42 @@ export class BenchAway {
 	}
 
 	/**
-	 * News by `fromServer`, or from this device while no answer comes. What this person did here comes
+	 * News from the server, or from this device while no answer comes. What this person did here comes
 	 * first: till the server has it, its own news are behind the work.
 	 */
-	async refresh(fromServer: () => Promise<void>, at: string): Promise<void> {
-		if (!(await serverAnswers())) return void (await this.#desk?.showOwn(at));
+	async refresh(): Promise<void> {
+		const { fromServer, now } = this.terms;
+		if (!(await serverAnswers())) return this.#showOwn();
 		if (this.#desk?.hasUnsent) await this.#desk.send();
-		if (this.#desk?.hasUnsent) return void (await this.#desk.showOwn(at));
+		if (this.#desk?.hasUnsent) return this.#showOwn();
 		if (this.#left.signal.aborted) return;
 		await fromServer();
 		this.#desk?.showServers();
-		await this.#desk?.keepUp(at, this.#left.signal);
+		this.#waitMs = FIRST_WAIT_MS;
+		await this.#desk?.keepUp(now(), this.#left.signal);
 	}
 
-	/** Sends what waits; then the page is the server's again. Tried anew, less and less often, till all is sent. */
-	async lineIsBack(fromServer: () => Promise<void>, at: () => string): Promise<void> {
+	/** Sends what waits; then the page is the server's again. */
+	async lineIsBack(): Promise<void> {
 		if (this.#isSending || !this.#desk || (this.view === null && !this.#desk.hasUnsent)) return;
 		this.#isSending = true;
-		clearTimeout(this.#again);
 		try {
-			await this.refresh(fromServer, at());
+			await this.refresh();
 		} finally {
 			this.#isSending = false;
 		}
-		if (!this.#desk.hasUnsent || this.#left.signal.aborted)
-			return void (this.#waitMs = FIRST_WAIT_MS);
-		this.#again = setTimeout(() => void this.lineIsBack(fromServer, at), this.#waitMs);
+	}
+
+	async #showOwn(): Promise<void> {
+		await this.#desk?.showOwn(this.terms.now());
+		this.#tryLater();
+	}
+
+	/** The server is asked again, less and less often: the line that brings its news may have been up all the time. */
+	#tryLater(): void {
+		clearTimeout(this.#again);
+		if (this.#left.signal.aborted) return;
+		this.#again = setTimeout(() => void this.lineIsBack(), this.#waitMs);
 		this.#waitMs = Math.min(2 * this.#waitMs, LONGEST_WAIT_MS);
 	}
 
@@ -84,10 +104,10 @@ export class BenchAway {
 	}
 
 	/** Judges an act here and keeps it; whether it was taken. */
-	async take(form: FormData, at: string): Promise<boolean> {
+	async take(form: FormData): Promise<boolean> {
 		if (!this.#desk) return false;
-		this.answer = await this.#desk.take(form, at);
-		await this.#desk.showOwn(at);
+		this.answer = await this.#desk.take(form, this.terms.now());
+		await this.#showOwn();
 		return this.answer === null;
 	}
 

@@ -1,4 +1,5 @@
 import type { ProcessEvent } from '$lib/core/process/events';
+import { deviceNow } from '../device-now';
 import type { KeptPhotos } from './kept-photos';
 import type { Posted } from './send-waiting';
 import type { WaitingAct } from './waiting-act';
@@ -37,7 +38,7 @@ async function postReady(
 	if (ready.length === 0) return [];
 	const all = (posted: Posted) => ready.map(({ act }): [string, Posted] => [act.id, posted]);
 	// What this device's clock says as it sends, so that a clock that is wrong shows in the record.
-	const sentAt = new Date().toISOString();
+	const sentAt = deviceNow();
 	const acts = ready.map(({ act: { id, jobId, seq }, event }) => {
 		return { id, jobId, seq, event: { ...event, sentAt } };
 	});

@@ -1,12 +1,11 @@
 import { applyAction, enhance } from '$app/forms';
+import { deviceNow } from '$lib/device/device-now';
 import type { Drafts } from '$lib/device/drafts';
 import type { BenchAway } from '$lib/device/keep/bench-away.svelte';
 
 interface Terms {
 	away: BenchAway;
 	drafts: Drafts;
-	/** The present, as an ISO instant. */
-	now: () => string;
 	/** Takes in what the server or this device says now. */
 	refresh: () => Promise<void>;
 	/** Shuts what lies over the step and leads to it. */
@@ -25,9 +24,6 @@ export class BenchActs {
 	readonly enhance = (element: HTMLFormElement): (() => void) => {
 		const { away, drafts, refresh, toTheStep } = this.terms;
 		const { destroy } = enhance(element, async ({ formData, cancel }) => {
-			// What this device's clock says, so that one that is wrong shows in the record.
-			// eslint-disable-next-line svelte/prefer-svelte-reactivity -- an instant that is read once
-			formData.set('sentAt', new Date().toISOString());
 			this.isSending = true;
 			this.noAnswer = false;
 			away.answer = null;
@@ -35,6 +31,8 @@ export class BenchActs {
 				cancel();
 				return void this.#takeHere(formData);
 			}
+			// Only now: sending the photos took its time.
+			formData.set('sentAt', deviceNow());
 			return async ({ result }) => {
 				// Without a status no answer came at all.
 				if (result.type === 'error' && result.status === undefined) return this.#takeHere(formData);
@@ -51,8 +49,8 @@ export class BenchActs {
 	};
 
 	async #takeHere(formData: FormData): Promise<void> {
-		const { away, drafts, now, toTheStep } = this.terms;
-		const isTaken = await away.take(formData, now());
+		const { away, drafts, toTheStep } = this.terms;
+		const isTaken = await away.take(formData);
 		this.isSending = false;
 		this.noAnswer = !isTaken && !away.answer;
 		if (!isTaken) return;
