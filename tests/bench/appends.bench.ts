@@ -12,6 +12,8 @@ import { KeepAlive } from './keep-alive';
 
 const SCREENS = 50;
 const BENCHES = 8;
+/** Worked on in turn by one bench, so that a log stays about as long as that of a mold. */
+const JOBS_A_BENCH = 7;
 /** As a device sends that was away. */
 const TOGETHER = 50;
 const WARM_MS = 1500;
@@ -34,19 +36,23 @@ export interface AppendTimes {
 export async function benchAppends(folder: string): Promise<AppendTimes> {
 	const bare = await bareCommitsPerS(join(folder, 'bare'));
 	// Molds of their own for each line, or what one leaves behind is timed with the next.
-	const { worker, jobIds } = await seedShop(join(folder, 'appends'), { jobs: 3 * BENCHES });
+	const { worker, jobIds } = await seedShop(join(folder, 'appends'), {
+		jobs: 3 * BENCHES * JOBS_A_BENCH
+	});
 	const server = await startedOn(join(folder, 'appends'));
 	const cookie = await signIn(server.url, worker.id, WORKER_PIN);
 	const line = new KeepAlive(server.url, cookie, BENCHES);
-	const newBenches = () => jobIds.splice(0, BENCHES).map((jobId) => new PostingBench(jobId, line));
+	const newBenches = () =>
+		Array.from({ length: BENCHES }, () => new PostingBench(jobIds.splice(0, JOBS_A_BENCH), line));
 
 	const single = await perSecond(newBenches(), 1);
 	const together = await perSecond(newBenches(), TOGETHER);
 	const benches = newBenches();
 	const screens = await Promise.all(
-		Array.from({ length: SCREENS }, (_, n) =>
-			line.follow(`/api/jobs/${benches[n % BENCHES]?.jobId}/live`)
-		)
+		benches
+			.flatMap(({ jobIds: ids }) => ids)
+			.slice(0, SCREENS)
+			.map((jobId) => line.follow(`/api/jobs/${jobId}/live`))
 	);
 	await perSecond(benches, 1);
 	const sorted = benches.flatMap(({ answersMs }) => answersMs).sort((a, b) => a - b);
@@ -58,15 +64,18 @@ export async function benchAppends(folder: string): Promise<AppendTimes> {
 	return { bare, single, together, p50Ms: at(0.5), p99Ms: at(0.99) };
 }
 
-/** One bench at one mold: it sends, waits for the answer and sends again. */
+/** One bench at a few molds: it sends, waits for the answer and sends again, to one after another. */
 class PostingBench {
 	answersMs: number[] = [];
-	#seq = 2;
+	readonly #seqs: Map<string, number>;
+	#turn = 0;
 
 	constructor(
-		readonly jobId: string,
+		readonly jobIds: readonly string[],
 		private readonly line: KeepAlive
-	) {}
+	) {
+		this.#seqs = new Map(jobIds.map((id) => [id, 2]));
+	}
 
 	/** @returns how many acts were written until then */
 	async post(count: number, untilMs: number): Promise<number> {
@@ -74,26 +83,30 @@ class PostingBench {
 		let written = 0;
 		while (performance.now() < untilMs) {
 			const fromMs = performance.now();
+			const jobId = this.jobIds[this.#turn++ % this.jobIds.length] ?? '';
+			const seq = this.#seqs.get(jobId) ?? 2;
 			const acts = Array.from({ length: count }, (_, n) => ({
 				id: newActId(),
-				seq: this.#seq + n,
+				seq: seq + n,
 				event: reading
 			}));
-			await this.#send(acts);
-			this.#seq += count;
+			await this.#send(jobId, acts);
+			this.#seqs.set(jobId, seq + count);
 			written += count;
 			this.answersMs.push(performance.now() - fromMs);
 		}
 		return written;
 	}
 
-	async #send(acts: Array<{ id: string; seq: number; event: object }>): Promise<void> {
+	async #send(
+		jobId: string,
+		acts: Array<{ id: string; seq: number; event: object }>
+	): Promise<void> {
 		const [only] = acts;
 		if (acts.length === 1 && only) {
-			await this.line.post(`/api/jobs/${this.jobId}/events`, only);
+			await this.line.post(`/api/jobs/${jobId}/events`, only);
 			return;
 		}
-		const { jobId } = this;
 		const said = await this.line.post('/api/acts', {
 			acts: acts.map((act) => ({ ...act, jobId }))
 		});
