@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { runnerImport, type Plugin } from 'vite';
 
-type Reader = Pick<typeof import('../src/lib/core/content/library'), 'readLibrary'>;
+type Reader = Pick<typeof import('../src/lib/core/content/read-all'), 'readAll'>;
 
 function markdownFiles(folder: string): Record<string, string> {
 	const names = readdirSync(folder, { recursive: true, encoding: 'utf8' });
@@ -23,8 +23,8 @@ function markdownFiles(folder: string): Record<string, string> {
  */
 export async function checkContent(root: string, folder = join(root, 'content')): Promise<void> {
 	// Loaded only now, so that reading the Vite config does not pull in the whole parser.
-	const { module } = await runnerImport<Reader>(resolve(root, 'src/lib/core/content/library.ts'));
-	module.readLibrary(markdownFiles(folder));
+	const { module } = await runnerImport<Reader>(resolve(root, 'src/lib/core/content/read-all.ts'));
+	module.readAll(markdownFiles(folder));
 }
 
 /** Fails a build when a file in content/ is broken, and names the file, the field and the reason. */

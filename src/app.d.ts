@@ -1,4 +1,6 @@
 import type { IncomingMessage } from 'node:http';
+import type { Locale } from '$lib/core/language/locale';
+import type { Words } from '$lib/core/language/words';
 import type { Shop } from '$lib/core/plan/shop';
 import type { Db } from '$lib/server/database';
 import type { Role } from '$lib/server/people.repository';
@@ -16,6 +18,10 @@ declare global {
 			person: SignedIn | null;
 			shop: Shop | null;
 			requestId: string;
+			/** The reader's language, and how they write numbers: as chosen, or as the browser asks. */
+			locale: Locale;
+			/** Whether the page at hand is in the reader's language; English otherwise. */
+			isTranslated: boolean;
 			/** Network address the request came from. */
 			readonly address: string;
 			/** The schema this server brought the store to when it started. */
@@ -30,6 +36,10 @@ declare global {
 			shop?: Shop | null;
 			/** "bench" leaves out the shop's frame, for one step at a time; "wall" every control, for a screen that hangs. */
 			chrome?: 'bench' | 'wall';
+			locale?: Locale;
+			/** The page is in the reader's language, frame and all; English otherwise. */
+			isTranslated?: boolean;
+			words?: Words;
 		}
 		interface Error {
 			message: string;

@@ -5,6 +5,7 @@ import {
 	type RequestEvent,
 	type ServerInit
 } from '@sveltejs/kit';
+import { localeFor } from '$lib/core/language/locale';
 import { unnamedLine } from '$lib/screen/board/board-line';
 import { apiAnswer, isApi } from '$lib/server/api-gate';
 import { guardAddress } from '$lib/server/client-address';
@@ -63,6 +64,8 @@ export const handle: Handle = ({ event, resolve }) => {
 	locals.schema = schema;
 	locals.person = null;
 	locals.shop = null;
+	locals.locale = localeFor(event.request.headers.get('accept-language'));
+	locals.isTranslated = false;
 	locals.requestId = crypto.randomUUID();
 	guardAddress(event);
 	return logged(event, async () => {
@@ -86,13 +89,14 @@ function preload({ type, path }: { type: string; path: string }): boolean {
 /** Finds out who asks, and leads on what may pass. */
 async function throughGate(
 	event: RequestEvent,
-	resolve: (event: RequestEvent) => Response | Promise<Response>
+	resolve: Parameters<Handle>[0]['resolve']
 ): Promise<Response> {
 	const { locals, url } = event;
 	guardForm(event.request);
 	locals.shop = await getShop(db);
 	const person = await personOfSession(db, event.cookies.get(SESSION_COOKIE), now());
 	locals.person = person && { id: person.id, name: person.name, role: person.role };
+	locals.locale = person?.locale ?? locals.locale;
 
 	const gate = gateOf(decodedPath(url), {
 		shop: !!locals.shop,
@@ -105,7 +109,14 @@ async function throughGate(
 		const page = gate === 'sign in' ? '/sign-in' : '/new-pin';
 		redirect(303, `${page}?next=${encodeURIComponent(next)}`);
 	}
-	return apiAnswer(event, gate, () => resolve(event));
+	return apiAnswer(event, gate, () =>
+		resolve(event, {
+			transformPageChunk: ({ html }) =>
+				locals.isTranslated
+					? html.replace('<html lang="en"', `<html lang="${locals.locale}"`)
+					: html
+		})
+	);
 }
 
 export const handleError: HandleServerError = ({ error, event, status, message }) => {

@@ -8,7 +8,7 @@ const why = {
 	core: 'The core is pure: it sees no screen, no clock, no chance and no store.',
 	screen: 'Components take data and callbacks, and nothing else.',
 	inward:
-		'Inside core: quantity, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then mesh, then plan, then process, then training, then bench.'
+		'Inside core: quantity, then language, then log (hashes and the chain, blind to what an event says), then laws, then geometry and materials, then mesh, then plan, then process, then training, then bench.'
 };
 
 const CORE_FORBIDDEN = [
@@ -26,6 +26,7 @@ const CORE_FORBIDDEN = [
 /** Folders of core, innermost first; a folder may import itself and those before it. */
 const CORE_ORDER = [
 	['quantity'],
+	['language'],
 	['log'],
 	['laws'],
 	['geometry', 'materials'],

@@ -2,5 +2,6 @@ import type { LayoutServerLoad } from './$types';
 
 export const load: LayoutServerLoad = ({ locals }) => ({
 	person: locals.person,
-	shop: locals.shop
+	shop: locals.shop,
+	locale: locals.locale
 });

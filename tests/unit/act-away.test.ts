@@ -23,7 +23,7 @@ function known(log: BenchLog): KnownJob {
 		names: {},
 		zone: 'UTC',
 		system: 'SI',
-		texts: { steps: {}, briefings: {}, troubles: {} },
+		texts: { lang: 'en' as const, steps: {}, briefings: {}, troubles: {} },
 		version: 'test',
 		heardAt: log.at
 	};

@@ -11,7 +11,7 @@ import { handPlan } from '../fixtures/plan';
 const MIN = 60;
 const HALF = { massesG: { A: 80, B: 100 }, lots: { A: 'a1', B: 'b1' } };
 const bench = () => new BenchLog(handPlan());
-const texts = { steps: {}, briefings: {}, troubles: {} };
+const texts = { lang: 'en' as const, steps: {}, briefings: {}, troubles: {} };
 
 /** What the bench answers to a form, or "taken" when it goes on to the machine. */
 function asked(log: BenchLog, fields: Record<string, string>): string | null {

@@ -88,7 +88,8 @@ test('a shop without a mold that the list knows, and a list that was altered, ar
 	writeFileSync(other, readFileSync(heads, 'utf8').replace('Test shop', 'Best shop'));
 	expect(verify(shop, other)).toMatchObject({ status: 1 });
 	const bytes = readFileSync(shop);
-	bytes[2000] = (bytes[2000] ?? 0) ^ 1;
+	// Longer than any part of a zip that says nothing, such as a date.
+	for (let at = 2000; at < 2064; at += 1) bytes[at] = (bytes[at] ?? 0) ^ 1;
 	writeFileSync(other, bytes);
 	expect(verify(other)).toMatchObject({ status: 1, said: expect.stringMatching(/NOT VERIFIED/) });
 });

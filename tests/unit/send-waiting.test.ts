@@ -45,7 +45,7 @@ async function device(db: Db, jobId: string): Promise<Device> {
 	if (!job) throw new Error('no job');
 	const { plan, planHash, log } = job;
 	const rest = { names: {}, zone: 'UTC', system: 'SI' } as const;
-	const texts = { steps: {}, briefings: {}, troubles: {} };
+	const texts = { lang: 'en' as const, steps: {}, briefings: {}, troubles: {} };
 	const heard = { version: 'test', heardAt: AT };
 	return { store, kept: { jobId, plan, planHash, log, ...rest, ...heard, texts }, done: [] };
 }

@@ -1,3 +1,4 @@
+import { ENGLISH } from '$lib/core/language/words';
 import type { ProcessEvent } from '$lib/core/process/events';
 import { contextOf, type JobState } from '$lib/core/process/job';
 import { TROUBLES } from '$lib/core/process/troubles';
@@ -14,20 +15,21 @@ export function mayAbandon(person: Pick<Person, 'id' | 'role'>, worker: string |
 export async function unfitPerson(
 	db: Db,
 	event: ProcessEvent,
-	state: JobState
+	state: JobState,
+	w = ENGLISH
 ): Promise<string | null> {
 	const context = contextOf(state);
-	const untrained = await untrainedWords(db, event, context);
+	const untrained = await untrainedWords(db, event, context, w);
 	if (untrained) return untrained;
 	if (event.type !== 'trouble.mended' && event.type !== 'job.abandoned') return null;
 	const { trouble, worker } = context;
 	const person = await getPerson(db, event.by);
 	if (event.type === 'trouble.mended' && trouble && TROUBLES[trouble.id].needsAnother) {
 		if (person && maySign(person)) return null;
-		return 'After this trouble a supervisor who has not worked on this mold says that work goes on.';
+		return w.rules.troubleNeedsSupervisor;
 	}
 	if (event.type === 'job.abandoned' && !(person && mayAbandon(person, worker))) {
-		return 'A mold is abandoned by a supervisor, the owner, or the mold maker who has it in hand.';
+		return w.rules.abandonedBy;
 	}
 	return null;
 }

@@ -1,5 +1,6 @@
 import { benchTexts } from '$lib/core/bench/bench-texts';
-import { readLibrary } from '$lib/core/content/library';
+import { readAll } from '$lib/core/content/read-all';
+import { LANGS } from '$lib/core/language/locale';
 
 const files = import.meta.glob<string>('/content/**/*.md', {
 	query: '?raw',
@@ -8,8 +9,17 @@ const files = import.meta.glob<string>('/content/**/*.md', {
 });
 
 /** Everything people read, parsed once when the server starts, so bad content never serves a page. */
-const library = readLibrary(files);
+const { library, byLang } = readAll(files);
 export const { steps, briefings, troubles, lessons, pools, caution, glossary } = library;
 
-/** What a bench shows of them. */
-export const textsOfBench = benchTexts(library);
+/** Steps, briefings, troubles and cautions, by language. */
+export const textsByLang = byLang;
+
+/** What a bench shows of them, by language. */
+export const benchTextsByLang = {
+	en: benchTexts(byLang.en),
+	es: benchTexts(byLang.es, 'es')
+} satisfies Record<(typeof LANGS)[number], unknown>;
+
+/** What a bench shows in English. */
+export const textsOfBench = benchTextsByLang.en;

@@ -7,11 +7,20 @@ import { meshFiles } from './migrations/003-mesh-files';
 import { ownerPassword } from './migrations/004-owner-password';
 import { training } from './migrations/005-training';
 import { jobsInOrder } from './migrations/006-jobs-in-order';
+import { personLocale } from './migrations/007-person-locale';
 import { schemaWords } from './migrations/schema-words';
 import { StartError } from './start-error';
 
 /** In order, without gaps. */
-const MIGRATIONS = [firstSchema, whosePin, meshFiles, ownerPassword, training, jobsInOrder];
+const MIGRATIONS = [
+	firstSchema,
+	whosePin,
+	meshFiles,
+	ownerPassword,
+	training,
+	jobsInOrder,
+	personLocale
+];
 const NEWEST = MIGRATIONS.at(-1)?.version ?? 0;
 /** Another server's step is waited for, however much there is to change. */
 const LONGEST_STEP_S = 600;

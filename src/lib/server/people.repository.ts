@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
+import { isLocale, type Locale } from '$lib/core/language/locale';
 import { now } from './clock';
 import type { Db } from './database';
 import { exclusively } from './dialect';
@@ -18,6 +19,8 @@ export interface Person {
 	pinGivenBy: string | null;
 	/** Since when that PIN holds; null when it is from before this was kept. */
 	pinSetAt: string | null;
+	/** The language they chose to read, and how they write numbers; null until they choose. */
+	locale: Locale | null;
 }
 
 export const newPersonSchema = z.strictObject({
@@ -34,7 +37,8 @@ export const PERSON_COLUMNS = [
 	'role',
 	'retired',
 	'pin_given_by',
-	'pin_set_at'
+	'pin_set_at',
+	'locale'
 ] as const;
 
 /** Everybody in order of name, retired people too. */
@@ -84,7 +88,12 @@ export async function addPerson(
 			pin_set_at: at
 		})
 		.execute();
-	return { id, name, role, retired: false, pinGivenBy: by, pinSetAt: at };
+	return { id, name, role, retired: false, pinGivenBy: by, pinSetAt: at, locale: null };
+}
+
+/** Keeps the language that a person chose. */
+export async function setLocale(db: Db, id: string, locale: Locale): Promise<void> {
+	await db.updateTable('person').set({ locale }).where('id', '=', id).execute();
 }
 
 /** Retires a person and ends their sessions. The last one who may sign cannot be retired. */
@@ -135,6 +144,7 @@ export function personOf(row: {
 	retired: number;
 	pin_given_by: string | null;
 	pin_set_at: string | null;
+	locale?: string | null;
 }): Person {
 	return {
 		id: row.id,
@@ -142,6 +152,7 @@ export function personOf(row: {
 		role: z.enum(ROLES).parse(row.role),
 		retired: row.retired === 1,
 		pinGivenBy: row.pin_given_by,
-		pinSetAt: row.pin_set_at
+		pinSetAt: row.pin_set_at,
+		locale: isLocale(row.locale) ? row.locale : null
 	};
 }

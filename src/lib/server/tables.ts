@@ -14,6 +14,8 @@ export interface Database {
 		/** Null once the PIN in force is their own. */
 		pin_given_by: string | null;
 		pin_set_at: string | null;
+		/** The language they read; null until they choose. */
+		locale?: string | null;
 		/** For the owner's own pages; null until one is chosen. */
 		password_hash?: string | null;
 		password_set_at?: string | null;

@@ -1,6 +1,7 @@
 import { contextOf, type JobState } from '../process/job';
 import { cupToWeigh } from '../process/next-cup';
 import type { BenchStep } from '../process/step';
+import { ENGLISH, type Words } from '../language/words';
 import type { Figure } from '../quantity/figure';
 
 /** A number of the step in view that opens to how it was found. */
@@ -12,18 +13,20 @@ interface StepFigure {
 }
 
 /** What the numbers of this step come from, as far as the plan traced them. */
-export function stepFigures(state: JobState, step: BenchStep): StepFigure[] {
+export function stepFigures(state: JobState, step: BenchStep, w = ENGLISH): StepFigure[] {
 	const { figures } = contextOf(state).plan;
 	return [...massesOf(state, step), ...pathsOf(step, laidPath(state, step))].flatMap(
 		({ part, path }) => {
 			const figure = figures[path];
-			return figure ? [{ part, label: shortLabel(figure), figure }] : [];
+			return figure ? [{ part, label: shortLabel(figure, path, w), figure }] : [];
 		}
 	);
 }
 
 /** "Build coat 1: thickness" as "Thickness": the step in view says which coat. */
-function shortLabel({ label }: Figure): string {
+function shortLabel({ label }: Figure, path: string, w: Words): string {
+	const own = w.steps.figures[path.split('.').at(-1) as keyof typeof w.steps.figures];
+	if (own !== undefined) return own;
 	const text = label.split(': ').at(-1) ?? label;
 	return text.charAt(0).toUpperCase() + text.slice(1);
 }

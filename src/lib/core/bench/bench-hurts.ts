@@ -7,6 +7,7 @@ import {
 	type PpeId,
 	type VentilationId
 } from '../content/vocabulary';
+import { ENGLISH } from '../language/words';
 import type { MaterialFamily, Sheet } from '../materials/sheet';
 import { takenHazards } from '../materials/usual-hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
@@ -44,7 +45,12 @@ function materialsIn(phase: PhaseId, { inputs: { materials: m } }: Plan): Sheet[
  * What can hurt at a step: what its text names, without what the materials at work there cannot give
  * off by their family, and with what their own sheets name or their heat comes to. Where in doubt it stays.
  */
-export function hurtsOf(text: BenchTexts['steps'][string] | undefined, phase: PhaseId, plan: Plan) {
+export function hurtsOf(
+	text: BenchTexts['steps'][string] | undefined,
+	phase: PhaseId,
+	plan: Plan,
+	{ titles } = ENGLISH
+) {
 	const used = materialsIn(phase, plan);
 	const hot = hotMaterialIds(plan);
 	const named: readonly HazardId[] = text?.hurts ?? [];
@@ -62,8 +68,16 @@ export function hurtsOf(text: BenchTexts['steps'][string] | undefined, phase: Ph
 	);
 	const ventilation: VentilationId = text?.ventilation ?? 'none';
 	return {
-		hazards: hazards.map((id) => ({ id, ...HAZARDS[id] })),
-		ppe: (text?.ppe ?? []).map((id: PpeId) => ({ id, ...PPE[id] })),
+		hazards: hazards.map((id) => ({
+			id,
+			label: titles.hazards[id],
+			sign: HAZARDS[id].sign
+		})),
+		ppe: (text?.ppe ?? []).map((id: PpeId) => ({
+			id,
+			label: titles.ppe[id],
+			sign: PPE[id].sign
+		})),
 		ventilation
 	};
 }

@@ -1,7 +1,10 @@
-import type { Briefing, Library, Step, Trouble } from '../content/library';
+import type { Briefing, Step, Trouble } from '../content/library';
+import type { Translation } from '../content/translation';
+import type { Lang } from '../language/locale';
 
 /** The texts a bench shows, by slug: what it takes along when it has to go on without the server. */
 export interface BenchTexts {
+	lang: Lang;
 	steps: Record<
 		string,
 		Pick<
@@ -25,8 +28,12 @@ export interface BenchTexts {
 }
 
 /** The bench's part of all that can be read. */
-export function benchTexts({ steps, briefings, troubles }: Library): BenchTexts {
+export function benchTexts(
+	{ steps, briefings, troubles }: Translation,
+	lang: Lang = 'en'
+): BenchTexts {
 	return {
+		lang,
 		steps: mapped(
 			steps,
 			({ slug, title, html, tools, checks, wrongSigns, hurts, ppe, ventilation }) => ({

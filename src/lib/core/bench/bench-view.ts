@@ -1,5 +1,4 @@
 import type { UnitSystem } from '../quantity/display';
-import { ENTRY_LABELS } from '../process/entry-labels';
 import { openDeviations } from '../process/changes/deviations';
 import { benchStep } from '../process/bench-step';
 import { eventSchema } from '../process/events';
@@ -14,6 +13,7 @@ import { needsSupervisor, OF_PEOPLE } from '../process/troubles';
 import type { TroubleId } from '../content/vocabulary';
 import { sectionOfJob } from '../process/section-of-job';
 import { cupAtScale } from './bench-cup';
+import { ENGLISH, type Words } from '../language/words';
 import { handlesIsocyanate, outOfDateWords, type Expiries } from '../training/asked-training';
 import { withBriefingTitles } from './briefing-titles';
 import { hurtsOf } from './bench-hurts';
@@ -44,6 +44,8 @@ interface Looking {
 	texts: BenchTexts;
 	/** Training on isocyanates by person, when the shop asks for it in date; else null. */
 	training: Expiries | null;
+	/** The reader's language; English when left out. */
+	words?: Words;
 	/** One id for the act that comes next, so that a double tap is one entry. */
 	actId: string;
 }
@@ -51,17 +53,20 @@ interface Looking {
 /** Everything the bench shows of a job to one person at one instant. */
 export function benchView(
 	job: BenchJob,
-	{ viewer, names, at, zone, system, texts, training, actId }: Looking
+	{ viewer, names, at, zone, system, texts, training, words: w = ENGLISH, actId }: Looking
 ) {
 	const { state } = job;
 	const c = contextOf(state);
-	const step = benchStep(state, { by: viewer.id, at });
+	const step = benchStep(state, { by: viewer.id, at }, w);
 	const text = texts.steps[step.slug];
 	const { status } = jobSummary(state);
 	const last = state.snapshot.status === 'active' ? undoable(state, viewer.id) : null;
 
 	return {
 		chrome: 'bench' as const,
+		/** The whole page speaks the reader's language. */
+		isTranslated: true as const,
+		textLang: texts.lang,
 		jobId: job.id,
 		title: state.title,
 		seq: job.headSeq,
@@ -69,7 +74,7 @@ export function benchView(
 		now: at,
 		zone,
 		system,
-		viewer,
+		viewer: { ...viewer, locale: w.locale },
 		names,
 		status,
 		isDemo: job.plan.inputs.shop.isDemo,
@@ -77,9 +82,10 @@ export function benchView(
 			...step,
 			acts: step.acts.map((act) =>
 				inWords(
-					asked(act, c, training && outOfDateWords(training[viewer.id], at)),
+					asked(act, c, training && outOfDateWords(training[viewer.id], at, w)),
 					names,
-					texts.briefings
+					texts.briefings,
+					w
 				)
 			)
 		},
@@ -96,7 +102,7 @@ export function benchView(
 			c.cupAhead?.mixedAt ?? c.cupAhead?.weighedAt ?? ''
 		].join(' '),
 		worker: c.worker,
-		hurts: hurtsOf(text, c.phase, job.plan),
+		hurts: hurtsOf(text, c.phase, job.plan, w),
 		text: text && {
 			slug: text.slug,
 			title: text.title,
@@ -106,7 +112,7 @@ export function benchView(
 			wrongSigns: text.wrongSigns
 		},
 		cup: cupAtScale(state, step),
-		figures: stepFigures(state, step),
+		figures: stepFigures(state, step, w),
 		readabilityG: job.plan.inputs.shop.scaleReadabilityG,
 		briefings: briefingsFor(job, viewer.id, texts.briefings),
 		room: c.room && {
@@ -116,7 +122,7 @@ export function benchView(
 			extractionOn: c.room.extractionOn
 		},
 		dimensions: (['length', 'width', 'height'] as const).map((name) => ({
-			name: `Overall ${name}`,
+			name: w.fields.inspect.overall[name],
 			plannedMm: Math.round(job.plan.surface[`${name}Mm`] * 10) / 10
 		})),
 		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble, c, texts.troubles) },
@@ -126,9 +132,9 @@ export function benchView(
 		firstAid: OF_PEOPLE.map((id) => ({ id, ...troubleText({ id }, c, texts.troubles) })),
 		sentBack: c.sentBack,
 		openDeviations: openDeviations(c.deviations),
-		section: sectionOfJob(c),
+		section: sectionOfJob(c, w),
 		photoTypes: PHOTO_TYPES,
-		undo: last && { id: last.id, label: ENTRY_LABELS[last.event.type], at: last.event.at }
+		undo: last && { id: last.id, label: w.entries[last.event.type], at: last.event.at }
 	};
 }
 
@@ -146,8 +152,14 @@ function asked(act: Act, c: ProcessContext, outOfDate: string | null): Act {
 }
 
 /** People and briefings by name, wherever an act asks for one. */
-function inWords(act: Act, names: Record<string, string>, briefings: BenchTexts['briefings']): Act {
-	if (act.blocked !== null) return { ...act, blocked: withBriefingTitles(act.blocked, briefings) };
+function inWords(
+	act: Act,
+	names: Record<string, string>,
+	briefings: BenchTexts['briefings'],
+	w: Words
+): Act {
+	if (act.blocked !== null)
+		return { ...act, blocked: withBriefingTitles(act.blocked, briefings, w) };
 	if (!act.fields.some(({ name }) => name === 'mixedBy')) return act;
 	const fields = act.fields.map((field) => ({
 		...field,

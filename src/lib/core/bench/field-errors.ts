@@ -1,3 +1,6 @@
+import type { ErrorWords } from '../language/en/errors';
+import { withLocalDigits } from '../language/local-digits';
+import { ENGLISH } from '../language/words';
 import { eventSchema } from '../process/events';
 import type { UnitSystem } from '../quantity/display';
 import { typedUnitOf } from '../process/typed-units';
@@ -7,7 +10,8 @@ import type { ActField } from '../process/step';
 export function fieldErrors(
 	event: Record<string, unknown>,
 	fields: readonly ActField[],
-	system: UnitSystem = 'SI'
+	system: UnitSystem = 'SI',
+	w = ENGLISH
 ): Record<string, string> {
 	const filled = { ...event, at: '2026-01-01T00:00:00Z', by: 'nobody' };
 	const parsed = eventSchema.safeParse(filled);
@@ -15,7 +19,9 @@ export function fieldErrors(
 	const errors: Record<string, string> = {};
 	for (const { path, message } of parsed.error.issues) {
 		const field = fields.find(({ name }) => name === path[0]);
-		errors[formName(path)] ??= field ? accepted(field, path, system) : message;
+		errors[formName(path)] ??= field
+			? withLocalDigits(accepted(field, { path, system, said: w.errors }), w.locale)
+			: message;
 	}
 	return errors;
 }
@@ -26,49 +32,56 @@ function formName(path: readonly PropertyKey[]): string {
 		.join('');
 }
 
+interface Asked {
+	path: readonly PropertyKey[];
+	system: UnitSystem;
+	said: ErrorWords;
+}
+
 /** What a field takes, in words for the person who filled it in. */
-function accepted(field: ActField, path: readonly PropertyKey[], system: UnitSystem): string {
+function accepted(field: ActField, { path, system, said }: Asked): string {
 	const { kind, min = 0, max = 100_000, unit = '' } = field;
 	switch (kind) {
 		case 'confirm':
-			return `Not ticked: “${field.label}”. Tick it when it is so; if not, stop and put it right first.`;
+			return said.notTicked(field.label);
 		case 'choice':
-			return `“${field.label}”: choose one.`;
+			return said.chooseOne(field.label);
 		case 'number':
-			return `“${field.label}”: ${numberWanted({ min, max, unit }, system)}`;
+			return said.numberAt({
+				label: field.label,
+				wanted: numberWanted({ min, max, unit }, system, said)
+			});
 		case 'weights':
-			return `${partOf(path)}type what the scale shows for it alone, in grams, such as 120.5.`;
+			return partOf(path, said) + said.mass;
 		case 'lots':
-			return `${partOf(path)}type the lot number from its container.`;
+			return partOf(path, said) + said.lot;
 		case 'points':
-			if (path.length < 2) return 'Take at least three readings.';
+			if (path.length < 2) return said.threeReadings;
 			return path[2] === 'place'
-				? 'Say where, such as "north wall".'
-				: `A reading: ${numberWanted({ min, max, unit }, system)}`;
+				? said.sayWhere
+				: said.reading(numberWanted({ min, max, unit }, system, said));
 		case 'dimensions':
-			return path[2] === 'name'
-				? 'Say what was measured.'
-				: `Type a length in ${system === 'US' ? 'in, such as 4.75' : 'mm, such as 120.5'}.`;
+			return path[2] === 'name' ? said.sayWhat : system === 'US' ? said.lengthIn : said.lengthMm;
 		default:
-			return `“${field.label}”: write a few words.`;
+			return said.fewWords(field.label);
 	}
 }
 
 /** Which part an error of a cup is about: "B: ". */
-function partOf(path: readonly PropertyKey[]): string {
-	return path.length > 1 ? `${String(path[1])}: ` : 'Each part: ';
+function partOf(path: readonly PropertyKey[], said: ErrorWords): string {
+	return path.length > 1 ? said.ofPart(String(path[1])) : said.eachPart;
 }
 
 function numberWanted(
 	{ min, max, unit }: { min: number; max: number; unit: string },
-	system: UnitSystem
+	system: UnitSystem,
+	said: ErrorWords
 ): string {
 	const measure = typedUnitOf(unit, system);
 	const typed = (value: number) => Number((measure?.fromCore(value) ?? value).toFixed(2));
 	const shown = measure ? ` ${measure.unit}` : unit ? ` ${unit}` : '';
 	const example = typed(Math.max(min, Math.min(50, Math.round((min + max) / 2))));
-	return `type a number from ${typed(min)} to ${typed(max)}${shown}, such as ${example}.`.replace(
-		/ -/g,
-		' −'
-	);
+	return said
+		.number({ from: typed(min), to: typed(max), unit: shown, such: example })
+		.replace(/ -/g, ' −');
 }

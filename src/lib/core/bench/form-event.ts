@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { withPoint } from '../language/local-digits';
+import type { Locale } from '../language/locale';
 import { eventSchema, type EventType } from '../process/events';
 
 const NUMBER = /^[+-]?\d+(\.\d+)?$/;
@@ -15,40 +17,53 @@ export function isEventType(name: string): name is EventType {
  * text, `massesG.A` into a record, `points[0].place` into a list. What cannot be read stays in a form
  * that the schema refuses by name.
  */
-export function eventFromForm(type: EventType, form: FormData): Record<string, unknown> {
+export function eventFromForm(
+	type: EventType,
+	form: FormData,
+	locale: Locale = 'en-US'
+): Record<string, unknown> {
+	const sent: Sent = { form, locale };
 	const shape = shapeOf(type) ?? {};
 	const entries = Object.entries(shape)
 		.filter(([key]) => !OWN.includes(key))
-		.map(([key, schema]) => [key, read(schema, key, form)] as const)
+		.map(([key, schema]) => [key, read(schema, key, sent)] as const)
 		.filter(([, value]) => value !== undefined);
 	return { type, ...Object.fromEntries(entries) };
+}
+
+interface Sent {
+	form: FormData;
+	/** How whoever filled it in writes numbers. */
+	locale: Locale;
 }
 
 function shapeOf(type: string): z.core.$ZodLooseShape | undefined {
 	return eventSchema.options.find(({ shape }) => shape.type.value === type)?.shape;
 }
 
-function read(schema: unknown, name: string, form: FormData): unknown {
+function read(schema: unknown, name: string, sent: Sent): unknown {
+	const { form, locale } = sent;
 	if (schema instanceof z.ZodOptional) {
 		const inner: unknown = schema.unwrap();
 		if (inner instanceof z.ZodArray) {
-			const items = readList(inner, name, form);
+			const items = readList(inner, name, sent);
 			return items.length > 0 ? items : undefined;
 		}
 		if (inner instanceof z.ZodRecord) {
-			const record = readRecord(inner, name, form);
+			const record = readRecord(inner, name, sent);
 			return Object.keys(record).length > 0 ? record : undefined;
 		}
-		return textOf(form, name) === '' ? undefined : read(inner, name, form);
+		return textOf(form, name) === '' ? undefined : read(inner, name, sent);
 	}
-	if (schema instanceof z.ZodArray) return readList(schema, name, form);
-	if (schema instanceof z.ZodRecord) return readRecord(schema, name, form);
-	if (schema instanceof z.ZodNumber) return numberOf(textOf(form, name));
+	if (schema instanceof z.ZodArray) return readList(schema, name, sent);
+	if (schema instanceof z.ZodRecord) return readRecord(schema, name, sent);
+	if (schema instanceof z.ZodNumber) return numberOf(withPoint(textOf(form, name), locale));
 	if (schema instanceof z.ZodBoolean || schema instanceof z.ZodLiteral) return truthOf(form, name);
 	return textOf(form, name);
 }
 
-function readList(schema: z.ZodArray, name: string, form: FormData): unknown[] {
+function readList(schema: z.ZodArray, name: string, sent: Sent): unknown[] {
+	const { form } = sent;
 	const { element } = schema;
 	if (!(element instanceof z.ZodObject)) {
 		return form.getAll(name).filter((value) => typeof value === 'string' && value !== '');
@@ -59,7 +74,7 @@ function readList(schema: z.ZodArray, name: string, form: FormData): unknown[] {
 			Object.fromEntries(
 				Object.entries(element.shape).map(([key, field]) => [
 					key,
-					read(field, `${prefix}.${key}`, form)
+					read(field, `${prefix}.${key}`, sent)
 				])
 			)
 		);
@@ -84,10 +99,11 @@ export function filledRows(form: FormData, name: string): number[] {
 	});
 }
 
-function readRecord(schema: z.ZodRecord, name: string, form: FormData): Record<string, unknown> {
+function readRecord(schema: z.ZodRecord, name: string, sent: Sent): Record<string, unknown> {
+	const { form } = sent;
 	const keys = [...new Set(form.keys())].filter((key) => key.startsWith(`${name}.`));
 	return Object.fromEntries(
-		keys.map((key) => [key.slice(name.length + 1), read(schema.valueType, key, form)])
+		keys.map((key) => [key.slice(name.length + 1), read(schema.valueType, key, sent)])
 	);
 }
 

@@ -1,5 +1,5 @@
+import { ENGLISH, type Words } from '../language/words';
 import { ACT_FIELDS } from '../process/act-fields';
-import { ACT_LABELS } from '../process/act-labels';
 import { benchStep } from '../process/bench-step';
 import type { EventType } from '../process/events';
 import { contextOf, type JobState } from '../process/job';
@@ -16,6 +16,7 @@ interface Reading {
 	by: string;
 	at: string;
 	texts: BenchTexts;
+	words?: Words;
 }
 
 export type ReadAct =
@@ -27,34 +28,37 @@ export type ReadAct =
  * One act from a form of the bench, in core units, or what is wrong with its fields. Whether the
  * process takes it is not judged here.
  */
-export function readAct(form: FormData, { state, by, at, texts }: Reading): ReadAct {
+export function readAct(
+	form: FormData,
+	{ state, by, at, texts, words = ENGLISH }: Reading
+): ReadAct {
 	const type = String(form.get('type') ?? '');
 	if (!isEventType(type)) {
-		const refusal = 'The page sent something the bench does not know. Load it again.';
+		const refusal = words.errors.unknownAct;
 		return { ok: false, status: 400, notDone: notDone({ type, label: type, refusal }, form) };
 	}
-	const label = ACT_LABELS[type];
+	const label = words.acts[type];
 	const system: UnitSystem = form.get('units') === 'US' ? 'US' : 'SI';
-	const event = inCoreUnits(eventFromForm(type, form), system);
+	const event = inCoreUnits(eventFromForm(type, form, words.locale), system);
 	if (event.type === 'briefing.read') {
 		const text = texts.briefings[String(event.briefing)];
 		if (!text || text.hash !== event.contentHash) {
-			const refusal = 'This briefing was changed while you read. Read it once more.';
+			const refusal = words.errors.changedBriefing;
 			return { ok: false, status: 409, notDone: notDone({ type, label, refusal }, form) };
 		}
 	}
-	const step = benchStep(state, { by, at });
+	const step = benchStep(state, { by, at }, words);
 	// Undoing is offered beside every step, and by none of them.
 	const fields =
 		step.acts.find((act) => act.type === type)?.fields ??
-		ACT_FIELDS[type]?.(contextOf(state)) ??
+		ACT_FIELDS[type]?.(contextOf(state), words) ??
 		[];
-	const errors = atFormRows(fieldErrors(event, fields, system), form);
+	const errors = atFormRows(fieldErrors(event, fields, system, words), form);
 	if (Object.keys(errors).length > 0) {
 		return { ok: false, status: 422, notDone: notDone({ type, label, errors }, form) };
 	}
 	const question =
-		form.get('knowing') === 'true' ? null : questionBefore(contextOf(state), event, at);
+		form.get('knowing') === 'true' ? null : questionBefore(contextOf(state), event, at, words);
 	return question === null
 		? { ok: true, type, label, system, event }
 		: { ok: false, status: 409, notDone: notDone({ type, label, question }, form) };

@@ -1,3 +1,5 @@
+import { withLocalDigits } from '../language/local-digits';
+import { ENGLISH, type Words } from '../language/words';
 import { withShopTimes } from '../process/shop-time';
 import { withCustomary } from '../process/typed-units';
 import type { UnitSystem } from '../quantity/display';
@@ -5,6 +7,7 @@ import type { BenchTexts } from './bench-texts';
 import { withBriefingTitles } from './briefing-titles';
 
 interface Reader {
+	words?: Words;
 	zone: string;
 	system: UnitSystem;
 	/** The present, so that a time of today needs no date. */
@@ -13,6 +16,10 @@ interface Reader {
 }
 
 /** A refusal of the process as a person of this shop reads it. */
-export function refusalInWords(reason: string, { zone, system, at, briefings }: Reader): string {
-	return withBriefingTitles(withCustomary(withShopTimes(reason, zone, at), system), briefings);
+export function refusalInWords(
+	reason: string,
+	{ zone, system, at, briefings, words = ENGLISH }: Reader
+): string {
+	const said = withCustomary(withShopTimes(reason, zone, at, words.locale), system);
+	return withLocalDigits(withBriefingTitles(said, briefings, words), words.locale);
 }

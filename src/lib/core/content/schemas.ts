@@ -129,6 +129,24 @@ export const poolSchema = z.strictObject({
 		)
 });
 
+/** SHA-256 of the English file that a translation was made from. */
+const of = z.string().regex(/^[0-9a-f]{64}$/, 'the SHA-256 of the English file');
+
+/** What a translation says in its own words; everything else is taken from the English text. */
+export const stepWordsSchema = stepSchema
+	.pick({ title: true, summary: true, tools: true, checks: true, wrongSigns: true, source: true })
+	.extend({ of })
+	.strict();
+export const briefingWordsSchema = briefingSchema
+	.pick({ title: true, summary: true, source: true })
+	.extend({ of })
+	.strict();
+export const troubleWordsSchema = troubleSchema
+	.pick({ title: true, sign: true, act: true, source: true })
+	.extend({ of })
+	.strict();
+export const cautionWordsSchema = z.strictObject({ title: line, summary: line, source, of });
+
 export const cautionSchema = z.strictObject({ title: line, summary: line, source });
 
 export const glossarySchema = z.strictObject({

@@ -1,3 +1,4 @@
+import type { Lang } from '../language/locale';
 import type { TroubleId } from '../content/vocabulary';
 import { ENTRY_LABELS } from './entry-labels';
 import { entryWords } from './entry-words';
@@ -57,11 +58,12 @@ export interface AsBuilt {
 	undone: Array<
 		Done & { type: EventType; label: string; said: string; reason: string; undoneAt: string }
 	>;
-	/** `openS`: for how long the text was open; null in entries of before. */
+	/** `lang`: the language it was read in; `openS`: for how long the text was open, null in entries of before. */
 	briefings: Array<{
 		person: string;
 		slug: string;
 		hash: string;
+		lang: Lang;
 		at: string;
 		openS: number | null;
 	}>;
@@ -129,13 +131,16 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 		})),
 		troubles: troublesOf(done),
 		undone: undoneOf(state, log),
-		briefings: of('briefing.read').map(({ by, briefing, contentHash, at, openS = null }) => ({
-			person: by,
-			slug: briefing,
-			hash: contentHash,
-			at,
-			openS
-		})),
+		briefings: of('briefing.read').map(
+			({ by, briefing, contentHash, lang = 'en', at, openS = null }) => ({
+				person: by,
+				slug: briefing,
+				hash: contentHash,
+				lang,
+				at,
+				openS
+			})
+		),
 		photos: done.flatMap(({ seq, event }) =>
 			(event.photos ?? []).map((hash) => ({
 				seq,

@@ -1,5 +1,5 @@
 import { ACT_FIELDS } from './act-fields';
-import { ACT_LABELS } from './act-labels';
+import { ENGLISH, type Words } from '../language/words';
 import { isLaying, type ProcessContext } from './context';
 import type { EventType, ProcessEvent } from './events';
 import { secondsBetween } from './instant';
@@ -59,7 +59,12 @@ const ON_DATA: readonly RuleName[] = [
 ];
 
 /** Acts that the machine takes from here, the main one marked, each with what it asks for. */
-export function actsAt(state: JobState, own: readonly EventType[], viewer: Viewer): Act[] {
+export function actsAt(
+	state: JobState,
+	own: readonly EventType[],
+	viewer: Viewer,
+	w = ENGLISH
+): Act[] {
 	const allowed = allowedTypes(state);
 	const c = contextOf(state);
 	const isLaid = nextCup(c) === null;
@@ -72,7 +77,7 @@ export function actsAt(state: JobState, own: readonly EventType[], viewer: Viewe
 	const types = [...ordered, ...SIDE_ACTS.filter((type) => !own.includes(type))].filter(
 		(type) => allowed.includes(type) && isWorthwhile(type, c)
 	);
-	const acts = types.map((type) => actOf(state, type, viewer));
+	const acts = types.map((type) => actOf(state, type, viewer, w));
 	// Setting a cup aside is never the way on: what stands before mixing it is said instead.
 	const ways: readonly EventType[] = own.filter((type) => type !== 'cup.discarded');
 	const onward = acts.find((act) => ways.includes(act.type) && act.blocked === null) ?? acts[0];
@@ -101,20 +106,20 @@ function isNextOpen(type: 'cup.weighed' | 'cup.mixed', c: ProcessContext): boole
 }
 
 /** A cup past its time is set aside for that reason, unless somebody has another. */
-function fieldsOf(type: EventType, c: ProcessContext, at: string): ActField[] {
-	const fields = ACT_FIELDS[type]?.(c) ?? [];
+function fieldsOf(type: EventType, c: ProcessContext, at: string, w: Words): ActField[] {
+	const fields = ACT_FIELDS[type]?.(c, w) ?? [];
 	if (type !== 'cup.discarded' || !isOverdue(c, at)) return fields;
 	return fields.map((field) =>
-		field.name === 'reason' ? { ...field, preset: 'Its time was over.' } : field
+		field.name === 'reason' ? { ...field, preset: w.fields.cup.timeWasOver } : field
 	);
 }
 
-function labelOf(type: EventType, c: ProcessContext): string {
-	if (isLaying(c) && type === 'cup.weighed') return 'Next cup is weighed';
-	return isLaying(c) && type === 'cup.mixed' ? 'Next cup is mixed' : ACT_LABELS[type];
+function labelOf(type: EventType, c: ProcessContext, { acts, steps }: Words): string {
+	if (isLaying(c) && type === 'cup.weighed') return steps.nextCupWeighed;
+	return isLaying(c) && type === 'cup.mixed' ? steps.nextCupMixed : acts[type];
 }
 
-function actOf(state: JobState, type: EventType, { by, at }: Viewer): Act {
+function actOf(state: JobState, type: EventType, { by, at }: Viewer, w: Words): Act {
 	const c = contextOf(state);
 	const probe = { type, by, at } as ProcessEvent;
 	const open = transitionsFor(state, type).map((t) =>
@@ -130,17 +135,17 @@ function actOf(state: JobState, type: EventType, { by, at }: Viewer): Act {
 
 	return {
 		type,
-		label: labelOf(type, c),
+		label: labelOf(type, c, w),
 		primary: false,
 		irreversible: IRREVERSIBLE.includes(type),
 		signature: SIGNATURES.includes(type),
 		fromAt,
 		blocked:
 			failing && failing.length > 0
-				? failing.map((name) => rule(name).says(c, probe)).join('; ')
+				? failing.map((name) => rule(name).says(c, probe, w)).join('; ')
 				: null,
 		why: failing ?? [],
-		fields: fieldsOf(type, c, at),
+		fields: fieldsOf(type, c, at, w),
 		fixed:
 			c.hold && ['hold.requested', 'hold.signed', 'hold.sentBack'].includes(type)
 				? { hold: c.hold }

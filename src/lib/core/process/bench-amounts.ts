@@ -1,15 +1,17 @@
+import { ENGLISH } from '../language/words';
 import type { ProcessContext } from './context';
 import { nextCup } from './next-cup';
 import type { Amount } from './step';
 
 /** What to have at hand in a state: the parts of the cup, the wax of a coat, the parts of the pour. */
-export function amountsAt(path: string, c: ProcessContext): Amount[] {
+export function amountsAt(path: string, c: ProcessContext, w = ENGLISH): Amount[] {
+	const said = w.steps.amounts;
 	if (path.endsWith('.weighing') || path.endsWith('.weighed')) {
 		const next = nextCup(c);
 		return (next?.cup.parts ?? []).map(({ part, massG }) => ({ label: part, massG }));
 	}
 	if (path === 'coating.mixed' || path === 'shell.mixed') {
-		return [{ label: 'in this cup', massG: sum(c.cup?.massesG ?? {}) }];
+		return [{ label: said.inCup, massG: sum(c.cup?.massesG ?? {}) }];
 	}
 	if (path === 'pour.pouring') {
 		const { parts, batches } = c.plan.pour;
@@ -19,17 +21,15 @@ export function amountsAt(path: string, c: ProcessContext): Amount[] {
 	}
 	if (path === 'sealing.brushing') {
 		const { sealerG, sealerCoats = 1 } = c.plan.release;
-		return [{ label: 'sealer, this coat', massG: sealerG / Math.max(1, sealerCoats) }];
+		return [{ label: said.sealer, massG: sealerG / Math.max(1, sealerCoats) }];
 	}
 	if (path === 'release.waxing') {
-		return [
-			{ label: 'wax, this coat', massG: c.plan.release.waxG / Math.max(1, c.plan.release.waxCoats) }
-		];
+		return [{ label: said.wax, massG: c.plan.release.waxG / Math.max(1, c.plan.release.waxCoats) }];
 	}
 	if (path === 'release.filming') {
 		return [
 			{
-				label: 'film, this pass',
+				label: said.film,
 				massG: c.plan.release.filmG / Math.max(1, c.plan.release.filmPasses)
 			}
 		];

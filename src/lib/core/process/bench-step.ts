@@ -1,3 +1,4 @@
+import { ENGLISH } from '../language/words';
 import { actsAt } from './bench-acts';
 import { amountsAt } from './bench-amounts';
 import { cupAhead } from './cup-ahead';
@@ -14,30 +15,29 @@ import { windowAt, windowBeside } from './windows';
 
 /**
  * The one thing at a time for the bench: what to do, how much, until when, and which acts the
- * machine takes. `viewer` is who looks and when: what that person may not do comes with its reason.
+ * machine takes, in the words of one language. `viewer` is who looks and when: what that person may not do comes with its reason.
  */
-export function benchStep(state: JobState, viewer: Viewer): BenchStep {
+export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchStep {
 	const c = contextOf(state);
 	const path = statePath(state.snapshot);
 	const shown = pathNow(state, path, viewer.at);
 	const row = STEP_TABLE[shown];
 	if (!row) throw new Error(`no bench step for the state ${path}`);
 	const isLate = shown.endsWith('.mixed') && isOverdue(c, viewer.at);
-	const stops = stopsOf(c);
+	const stops = stopsOf(c, w);
+	const said = row.says(w, c);
 	const at = state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length;
 
 	return {
 		phase: c.phase,
 		slug: slugFor(shown, c),
-		title: row.title(c),
-		what: isLate
-			? 'Its time is over. Stop, do not thin it: set the cup aside in the extraction.'
-			: row.what(c),
-		amounts: amountsAt(shown, c),
-		window: windowAt(path, c),
-		windowBeside: windowBeside(path, c),
+		title: said.title,
+		what: isLate ? w.steps.late : said.what,
+		amounts: amountsAt(shown, c, w),
+		window: windowAt(path, c, w),
+		windowBeside: windowBeside(path, c, w),
 		mixing: shown.endsWith('.weighed') ? mixingOf(c) : null,
-		acts: actsAt(state, row.acts, viewer),
+		acts: actsAt(state, row.acts, viewer, w),
 		ahead: cupAhead(c),
 		places: placesAtStep(c),
 		progress: { done: at, of: stops.length },

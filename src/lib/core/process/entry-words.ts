@@ -1,54 +1,59 @@
-import { flawsOf, VERDICTS } from './changes/findings';
+import { ENGLISH, type Words } from '../language/words';
+import { flawsOf } from './changes/findings';
 import type { ProcessEvent } from './events';
-import { HOLDS } from './holds';
-import { PHASE_TITLES, TROUBLE_TITLES } from './titles';
 
 /** What an entry says beyond its label, in one line; empty when the label says it all. Lengths in mm, temperatures in °C. */
-export function entryWords(event: ProcessEvent): string {
+export function entryWords(event: ProcessEvent, w = ENGLISH): string {
+	const said = w.log;
 	switch (event.type) {
 		case 'briefing.read':
 			return event.briefing;
 		case 'room.read':
-			return `${event.temperatureC} °C, ${event.humidityPct}%, extraction ${event.extractionOn ? 'on' : 'off'}`;
+			return said.room(event);
 		case 'cup.weighed':
 			return Object.entries(event.massesG)
 				.map(([part, massG]) => `${part} ${massG} g`)
 				.join(', ');
 		case 'hold.requested':
 		case 'hold.signed':
-			return [HOLDS[event.hold].title, event.note].filter(Boolean).join(': ');
+			return [w.titles.holds[event.hold], event.note].filter(Boolean).join(': ');
 		case 'hold.sentBack':
-			return `Back to ${PHASE_TITLES[event.to]}: ${event.reason}`;
+			return said.backTo({ phase: w.titles.phases[event.to], reason: event.reason });
 		case 'tack.tested':
-			return [event.result, event.place].filter(Boolean).join(', ');
+			return [said.results[event.result], event.place].filter(Boolean).join(', ');
 		case 'thickness.measured':
-			return `${event.points.length} places, thinnest ${Math.min(...event.points.map((p) => p.thicknessMm))} mm`;
+			return said.points({
+				n: event.points.length,
+				thinnestMm: Math.min(...event.points.map((p) => p.thicknessMm))
+			});
 		case 'trouble.reported':
-			return [TROUBLE_TITLES[event.trouble], event.note].filter(Boolean).join(': ');
+			return [w.titles.troubles[event.trouble], event.note].filter(Boolean).join(': ');
 		case 'frame.fitted':
-			return `gap ${Number(event.gapMm.toFixed(1))} mm`;
+			return said.gap(Number(event.gapMm.toFixed(1)));
 		case 'mold.inspected':
-			return [VERDICTS[event.verdict], flawsOf(event).join(', '), event.note]
+			return [said.verdicts[event.verdict], flawsOf(event, said).join(', '), event.note]
 				.filter(Boolean)
 				.join(': ');
 		case 'mold.repaired':
 			return event.done;
 		case 'test.judged':
-			return [`${event.kind} ${event.result}`, event.note].filter(Boolean).join(': ');
+			return [`${said.tests[event.kind]} ${said.results[event.result]}`, event.note]
+				.filter(Boolean)
+				.join(': ');
 		case 'mold.marked':
-			return [event.mark, event.keys && `keys: ${event.keys}`].filter(Boolean).join('; ');
+			return [event.mark, event.keys && said.keys(event.keys)].filter(Boolean).join('; ');
 		case 'trouble.mended':
 		case 'trouble.decided':
 			return event.how;
 		case 'deviation.decided':
-			return `${event.accepted ? 'Accepted' : 'Not yet'}: ${event.note}`;
+			return `${event.accepted ? said.accepted : said.notYet}: ${event.note}`;
 		default:
-			return lineOf(event);
+			return lineOf(event, w);
 	}
 }
 
-function lineOf(event: ProcessEvent): string {
-	if ('result' in event) return event.result;
+function lineOf(event: ProcessEvent, w: Words): string {
+	if ('result' in event) return w.log.results[event.result];
 	if ('reason' in event) return event.reason;
 	if ('shortReason' in event && event.shortReason) return event.shortReason;
 	return 'note' in event ? (event.note ?? '') : '';

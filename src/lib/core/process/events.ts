@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { LANGS } from '../language/locale';
 import { PHASE_IDS, TROUBLE_IDS } from '../content/vocabulary';
 
 const text = z.string().trim().min(1).max(2000);
@@ -40,6 +41,8 @@ export const eventSchema = z.discriminatedUnion('type', [
 	event('briefing.read', {
 		briefing: shortText,
 		contentHash: hash,
+		/** The language it was read in; English when left out. */
+		lang: z.enum(LANGS).optional(),
 		/** For how long its text was open before this was pressed, in seconds. */
 		openS: z.number().int().min(0).max(86_400).optional()
 	}),

@@ -1,7 +1,9 @@
 import type { PhaseId } from '../content/vocabulary';
+import { titles } from '../language/en/titles';
 import type { HoldId } from './events';
 
 export interface HoldRule {
+	/** In English. */
 	title: string;
 	/** Slug of the step text that says what to look at. */
 	slug: string;
@@ -17,25 +19,25 @@ export interface HoldRule {
  */
 export const HOLDS: Readonly<Record<HoldId, HoldRule>> = {
 	readyToCoat: {
-		title: 'Ready to coat',
+		title: titles.holds.readyToCoat,
 		slug: 'ready-to-coat',
 		phase: 'frame',
 		sendBack: ['pattern', 'release', 'frame']
 	},
 	readyForShell: {
-		title: 'Glove accepted, ready for the shell',
+		title: titles.holds.readyForShell,
 		slug: 'ready-for-shell',
 		phase: 'shellRelease',
 		sendBack: ['release', 'build', 'gloveCure', 'trim', 'shellRelease']
 	},
 	readyToOpen: {
-		title: 'Ready to open',
+		title: titles.holds.readyToOpen,
 		slug: 'ready-to-open',
 		phase: 'shellCure',
 		sendBack: ['shell', 'shellCure']
 	},
 	moldAccepted: {
-		title: 'Mold accepted',
+		title: titles.holds.moldAccepted,
 		slug: 'mold-accepted',
 		phase: 'inspect',
 		sendBack: ['wash', 'inspect']

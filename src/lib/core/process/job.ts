@@ -1,3 +1,4 @@
+import { ENGLISH } from '../language/words';
 import type { Plan } from '../plan/plan';
 import type { ProcessContext, TakenBack } from './context';
 import type { EventOf, EventType, LoggedEvent, ProcessEvent } from './events';
@@ -60,9 +61,9 @@ const isUndoing = (
  * The job after one more event, or the reason why the event is refused and what would be taken.
  * Pure: the same state and event always give the same answer.
  */
-export function advance(state: JobState, logged: LoggedEvent): Advance {
-	if (isUndoing(logged.event)) return undo(state, logged, logged.event);
-	const refusal = refusalOf(state, logged.event);
+export function advance(state: JobState, logged: LoggedEvent, w = ENGLISH): Advance {
+	if (isUndoing(logged.event)) return undo(state, logged, logged.event, w);
+	const refusal = refusalOf(state, logged.event, w);
 	if (refusal) return refusal;
 	return {
 		ok: true,

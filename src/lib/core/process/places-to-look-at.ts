@@ -1,6 +1,6 @@
 import type { TroubleId } from '../content/vocabulary';
+import { ENGLISH } from '../language/words';
 import { isSince, type ProcessContext } from './context';
-import { TROUBLE_TITLES } from './titles';
 
 /** Troubles with people and rooms: they leave no place on the mold. */
 const OFF_THE_MOLD: readonly TroubleId[] = ['spill', 'skin-contact', 'breathing', 'waste-smoke'];
@@ -14,11 +14,11 @@ export interface PlaceToLookAt {
 }
 
 /** Where the inspection looks because this mold had trouble there. Asked for from version 3 on. */
-export function placesToLookAt(c: ProcessContext): PlaceToLookAt[] {
+export function placesToLookAt(c: ProcessContext, w = ENGLISH): PlaceToLookAt[] {
 	if (!isSince(c, 3)) return [];
 	return c.troublesMet.flatMap(({ id, place, note }, index) => {
 		if (OFF_THE_MOLD.includes(id)) return [];
-		const where = place || `place not noted, “${note.slice(0, SHORT_NOTE)}”`;
-		return [{ key: `${index + 1}`, text: `${TROUBLE_TITLES[id]}: ${where}` }];
+		const where = place || w.rules.placeNotNoted(note.slice(0, SHORT_NOTE));
+		return [{ key: `${index + 1}`, text: `${w.titles.troubles[id]}: ${where}` }];
 	});
 }

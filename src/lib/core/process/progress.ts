@@ -1,7 +1,9 @@
 import { PHASE_IDS, type PhaseId } from '../content/vocabulary';
+import { ENGLISH, type Words } from '../language/words';
 import type { ProcessContext } from './context';
+import { HOLD_IDS } from './events';
 import { HOLDS } from './holds';
-import { PHASE_TITLES } from './titles';
+import { titleInWords } from './steps/batch-words';
 
 interface Stop {
 	phase: PhaseId;
@@ -11,26 +13,28 @@ interface Stop {
 }
 
 /** Every stop of this mold in order: its phases, each coat and round, and the hold points. */
-export function stopsOf(c: ProcessContext): Stop[] {
-	return PHASE_IDS.flatMap((phase): Stop[] => [...ownStops(c, phase), ...holdStops(phase)]);
+export function stopsOf(c: ProcessContext, w = ENGLISH): Stop[] {
+	return PHASE_IDS.flatMap((phase): Stop[] => [...ownStops(c, phase, w), ...holdStops(phase, w)]);
 }
 
-function ownStops(c: ProcessContext, phase: PhaseId): Stop[] {
+function ownStops(c: ProcessContext, phase: PhaseId, w: Words): Stop[] {
 	if (phase === 'release' && !c.plan.release.needed) return [];
 	if (phase === 'detail' || phase === 'build') {
 		return c.coats.flatMap((coat, index) =>
-			coat.kind === phase ? [{ phase, title: coat.title, index }] : []
+			coat.kind === phase ? [{ phase, title: titleInWords(coat.title, w), index }] : []
 		);
 	}
 	if (phase === 'shell')
-		return c.rounds.map((round, index) => ({ phase, title: round.title, index }));
-	return [{ phase, title: PHASE_TITLES[phase], index: 0 }];
+		return c.rounds.map((round, index) => ({ phase, title: titleInWords(round.title, w), index }));
+	return [{ phase, title: w.titles.phases[phase], index: 0 }];
 }
 
-function holdStops(phase: PhaseId): Stop[] {
-	return Object.values(HOLDS)
-		.filter((hold) => hold.phase === phase)
-		.map((hold) => ({ phase, title: `Hold point: ${hold.title.toLowerCase()}`, index: 1000 }));
+function holdStops(phase: PhaseId, { steps, titles }: Words): Stop[] {
+	return HOLD_IDS.filter((id) => HOLDS[id].phase === phase).map((id) => ({
+		phase,
+		title: steps.hold.title(titles.holds[id]),
+		index: 1000
+	}));
 }
 
 /** Index in `stopsOf` of the stop at work. */

@@ -1,4 +1,5 @@
 import { getNextTransitions } from 'xstate';
+import { ENGLISH } from '../language/words';
 import { ACT_LABELS } from './act-labels';
 import type { EventType, ProcessEvent } from './events';
 import type { Advance, JobState } from './job';
@@ -31,11 +32,12 @@ export function rulesOf(transition: Transition): RuleName[] {
  */
 export function refusalOf(
 	state: JobState,
-	event: ProcessEvent
+	event: ProcessEvent,
+	w = ENGLISH
 ): Extract<Advance, { ok: false }> | null {
 	const { snapshot } = state;
 	if (snapshot.status !== 'active') {
-		return { ok: false, reason: 'this job has ended: its record is closed', allowed: [] };
+		return { ok: false, reason: w.rules.ended, allowed: [] };
 	}
 	if (snapshot.can(event)) return null;
 
@@ -47,9 +49,10 @@ export function refusalOf(
 		.at(0);
 	const reason =
 		failing && failing.length > 0
-			? failing.map((name) => rule(name).says(snapshot.context, event)).join('; ')
-			: `"${ACT_LABELS[event.type]}" is not what comes now. Possible now: ${allowed
-					.map((type) => ACT_LABELS[type])
-					.join(', ')}`;
+			? failing.map((name) => rule(name).says(snapshot.context, event, w)).join('; ')
+			: w.rules.notNow({
+					act: w.acts[event.type],
+					possible: allowed.map((type) => w.acts[type]).join(', ')
+				});
 	return { ok: false, reason, allowed };
 }

@@ -1,5 +1,8 @@
 import { PHASE_IDS, type PhaseId } from '../content/vocabulary';
+import { ENGLISH } from '../language/words';
 import type { ProcessContext } from './context';
+import { titleInWords } from './steps/batch-words';
+
 type LayerState = 'done' | 'current' | 'planned';
 
 export interface JobSection {
@@ -21,7 +24,8 @@ export interface JobSection {
 }
 
 /** The mold's section as far as it is made: what lies, what is at work, what is still to come. */
-export function sectionOfJob(c: ProcessContext): JobSection {
+export function sectionOfJob(c: ProcessContext, w = ENGLISH): JobSection {
+	const said = w.steps.section;
 	const { plan } = c;
 	const at = PHASE_IDS.indexOf(c.phase);
 	const against = (phase: PhaseId): LayerState => {
@@ -38,12 +42,17 @@ export function sectionOfJob(c: ProcessContext): JobSection {
 
 	return {
 		layers: [
-			{ kind: 'pattern', label: 'Pattern', thicknessMm: 0, state: atMost(against('pattern'), at) },
+			{
+				kind: 'pattern',
+				label: said.pattern,
+				thicknessMm: 0,
+				state: atMost(against('pattern'), at)
+			},
 			...(plan.release.needed
 				? [
 						{
 							kind: 'release' as const,
-							label: 'Wax and parting film',
+							label: said.release,
 							thicknessMm: 0,
 							state: against('release')
 						}
@@ -51,13 +60,13 @@ export function sectionOfJob(c: ProcessContext): JobSection {
 				: []),
 			...c.coats.map((coat, index) => ({
 				kind: coat.kind,
-				label: coat.title,
+				label: titleInWords(coat.title, w),
 				thicknessMm: coat.thicknessMm,
 				state: coatState(index)
 			})),
 			{
 				kind: 'shell' as const,
-				label: 'Backup shell',
+				label: said.shell,
 				thicknessMm: plan.shell.thicknessMm,
 				state: against('shell')
 			}

@@ -1,4 +1,5 @@
 import type { TroubleId } from '../content/vocabulary';
+import { ENGLISH } from '../language/words';
 import { openDeviations } from './changes/deviations';
 import { ACT_LABELS } from './act-labels';
 import type { HoldId } from './events';
@@ -57,7 +58,7 @@ export function jobSummary(state: JobState): JobSummary {
 		title: state.title,
 		phase: c.phase,
 		phaseTitle: PHASE_TITLES[c.phase],
-		step: row?.title(c) ?? '',
+		step: row?.says(ENGLISH, c).title ?? '',
 		nextAct: first && !isEnded ? ACT_LABELS[first] : '',
 		nextActPast: isEnded ? null : actPast(path),
 		worker: c.worker,

@@ -1,3 +1,5 @@
+import type { RuleWords } from '../language/en/rules';
+import { ENGLISH } from '../language/words';
 import { keptOf } from './changes/taken-back';
 import { isSince, type TakenBack } from './context';
 import type { EventOf, EventType, LoggedEvent, ProcessEvent } from './events';
@@ -109,8 +111,10 @@ function remembering(snapshot: Snapshot, kept: readonly { what: TakenBack }[]): 
 export function undo(
 	state: JobState,
 	logged: LoggedEvent,
-	event: EventOf<'act.undone'> | EventOf<'act.takenBack'>
+	event: EventOf<'act.undone'> | EventOf<'act.takenBack'>,
+	w = ENGLISH
 ): Advance {
+	const said = w.rules;
 	const isSupervisors = event.type === 'act.takenBack';
 	const last = isSupervisors
 		? lastOfAll(state)
@@ -118,21 +122,19 @@ export function undo(
 				({ event: { by, type } }) => by === event.by || !READINGS.includes(type)
 			);
 	if (state.snapshot.status !== 'active') {
-		return refused(state, 'this job has ended: its record is closed');
+		return refused(state, said.ended);
 	}
 	if (!last || last.id !== event.undoes) {
-		return refused(state, 'only the last entry can be undone; correct an earlier one by a trouble');
+		return refused(state, said.undoLastOnly);
 	}
-	if (FINAL.includes(last.event.type))
-		return refused(state, 'this entry stands: others have acted on it');
-	if (isFinal(state, last.event.type))
-		return refused(state, 'what an inspection found stands: inspect anew, and both are kept');
+	if (FINAL.includes(last.event.type)) return refused(state, said.undoStands);
+	if (isFinal(state, last.event.type)) return refused(state, said.undoInspection);
 	const refusal = isSupervisors
-		? refusalOfSupervisor(state, last.event, event.by)
-		: refusalOfDoer(state, last.event, event.by);
+		? refusalOfSupervisor(state, last.event, event.by, said)
+		: refusalOfDoer(state, last.event, event.by, said);
 	if (refusal !== null) return refused(state, refusal);
 	if (Date.parse(event.at) < Date.parse(state.lastAt)) {
-		return refused(state, `it is dated ${event.at}, before the last entry at ${state.lastAt}`);
+		return refused(state, said.datedBefore({ at: event.at, lastAt: state.lastAt }));
 	}
 
 	const effective = state.effective.filter(({ id }) => id !== last.id);
@@ -156,18 +158,24 @@ export function undo(
 	};
 }
 
-function refusalOfDoer(state: JobState, entry: ProcessEvent, by: string): string | null {
-	if (entry.by !== by) return 'only the person who made an entry can undo it';
-	return isBeforeSupervisor(state, entry)
-		? 'this entry put the work before a supervisor: only a supervisor who has not worked on this mold takes it back, with a PIN, on the signing page'
-		: null;
+function refusalOfDoer(
+	state: JobState,
+	entry: ProcessEvent,
+	by: string,
+	said: RuleWords
+): string | null {
+	if (entry.by !== by) return said.undoOwnOnly;
+	return isBeforeSupervisor(state, entry) ? said.undoBySupervisor : null;
 }
 
-function refusalOfSupervisor(state: JobState, entry: ProcessEvent, by: string): string | null {
-	if (!isBeforeSupervisor(state, entry)) return 'the person who made this entry can undo it';
-	return state.snapshot.context.workers.includes(by)
-		? 'nobody takes back what stops their own work: ask a supervisor who has not worked on this mold'
-		: null;
+function refusalOfSupervisor(
+	state: JobState,
+	entry: ProcessEvent,
+	by: string,
+	said: RuleWords
+): string | null {
+	if (!isBeforeSupervisor(state, entry)) return said.undoByDoer;
+	return state.snapshot.context.workers.includes(by) ? said.undoOwnStop : null;
 }
 
 /** Time does not run backward because an entry was taken back. */

@@ -1,3 +1,4 @@
+import { ENGLISH } from '../language/words';
 import type { ProcessContext } from './context';
 import type { ProcessEvent } from './events';
 import { rule } from './rules';
@@ -7,7 +8,7 @@ export function unfitToSign(c: ProcessContext): string | null {
 	if (c.hold === null) return null;
 	const probe: ProcessEvent = { type: 'hold.signed', at: c.lastAt, by: '', hold: c.hold };
 	const { holds, says } = rule('fitToAccept');
-	return holds(c, probe) ? null : says(c, probe);
+	return holds(c, probe) ? null : says(c, probe, ENGLISH);
 }
 
 /** Why nobody can end the trouble that stops the work, whoever they are; null when somebody can. */
@@ -21,5 +22,5 @@ export function unfitToEnd(c: ProcessContext): string | null {
 		wayBack: 'resume'
 	};
 	const { holds, says } = rule('testedGood');
-	return holds(c, probe) ? null : says(c, probe);
+	return holds(c, probe) ? null : says(c, probe, ENGLISH);
 }

@@ -1,3 +1,4 @@
+import { ENGLISH } from '../language/words';
 import { takenHazards } from '../materials/usual-hazards';
 import type { Plan } from '../plan/plan';
 import { batchAtWork, type ProcessContext } from '../process/context';
@@ -36,10 +37,11 @@ export function handlerOf(event: Pick<ProcessEvent, 'type' | 'by'> & { mixedBy?:
 }
 
 /** Why a person whose training is not in date does not handle diisocyanates, and what to do; null when it is. */
-export function outOfDateWords(expiresAt: string | undefined, at: string): string | null {
+export function outOfDateWords(
+	expiresAt: string | undefined,
+	at: string,
+	{ rules: said } = ENGLISH
+): string | null {
 	if (isInDate(expiresAt, at)) return null;
-	const state = expiresAt
-		? `the training on isocyanates ran out on ${expiresAt.slice(0, 10)}`
-		: 'there is no training on isocyanates on record';
-	return `${state}: answer the six questions under Reading room, Refresher, Isocyanates, or let somebody do this whose training is in date`;
+	return said.trainingDo(expiresAt ? said.trainingOver(expiresAt.slice(0, 10)) : said.trainingNone);
 }

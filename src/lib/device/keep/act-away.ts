@@ -1,6 +1,7 @@
 import { notDone, type NotDone } from '$lib/core/bench/not-done';
 import { readAct } from '$lib/core/bench/read-act';
 import { refusalInWords } from '$lib/core/bench/refusal-in-words';
+import { ENGLISH, type Words } from '$lib/core/language/words';
 import type { ProcessEvent } from '$lib/core/process/events';
 import { secondsBetween } from '$lib/core/process/instant';
 import { advance, contextOf } from '$lib/core/process/job';
@@ -18,22 +19,23 @@ export interface Doer {
 export interface KnownJob {
 	kept: KeptJob;
 	folded: FoldedJob;
+	/** The language of whoever stands here; English when left out. */
+	words?: Words;
 }
 
 /** An act as a form of the bench says it, judged by what this device knows: to be kept, or what is wrong with it. */
 export function actAway(
 	form: FormData,
-	{ kept, folded }: KnownJob,
+	{ kept, folded, words = ENGLISH }: KnownJob,
 	{ doer, at }: { doer: Doer; at: string }
 ): { act: WaitingAct } | { notDone: NotDone } {
 	const type = String(form.get('type') ?? '');
 	if (secondsBetween(kept.heardAt, at) > LONGEST_AWAY_S) {
-		const refusal =
-			'This device has not heard from the server for half a day. Write it on paper, and sign in again when the line is back';
+		const refusal = words.errors.tooLongAway;
 		return { notDone: notDone({ type, label: type, refusal }, form) };
 	}
 	const { state, headSeq } = folded;
-	const read = readAct(form, { state, by: doer.id, at, texts: kept.texts });
+	const read = readAct(form, { state, by: doer.id, at, texts: kept.texts, words });
 	if (!read.ok) return { notDone: read.notDone };
 	// Never before the last act, however the clocks of two devices differ.
 	const doneAt = Date.parse(at) < Date.parse(state.lastAt) ? state.lastAt : at;
@@ -41,7 +43,8 @@ export function actAway(
 	const event = { ...read.event, at: doneAt, by: doer.id } as ProcessEvent;
 	const { label } = read;
 	const id = String(form.get('id') ?? '');
-	const refusal = asksForServer(event, folded) ?? objectionTo({ id, event }, { kept, folded });
+	const refusal =
+		asksForServer(event, folded, words) ?? objectionTo({ id, event }, { kept, folded, words });
 	if (refusal !== null) return { notDone: notDone({ type, label, refusal }, form) };
 	return {
 		act: {
@@ -60,18 +63,22 @@ export function actAway(
 /** Why the machine does not take an act on the mold as this device knows it, in words; null when it does. */
 export function objectionTo(
 	{ id, event }: Pick<WaitingAct, 'id' | 'event'>,
-	{ kept: { zone, system, texts }, folded }: KnownJob
+	{ kept: { zone, system, texts }, folded, words = ENGLISH }: KnownJob
 ): string | null {
-	const step = advance(folded.state, { id, seq: folded.headSeq + 1, event });
-	return step.ok
-		? null
-		: refusalInWords(step.reason, { zone, system, at: event.at, briefings: texts.briefings });
+	const step = advance(folded.state, { id, seq: folded.headSeq + 1, event }, words);
+	if (step.ok) return null;
+	const { briefings } = texts;
+	return refusalInWords(step.reason, { zone, system, at: event.at, briefings, words });
 }
 
 /** What only the server can judge, since it knows who may sign. */
-function asksForServer(event: ProcessEvent, { state }: FoldedJob): string | null {
+function asksForServer(
+	event: ProcessEvent,
+	{ state }: FoldedJob,
+	{ errors }: Words
+): string | null {
 	const { trouble } = contextOf(state);
 	return event.type === 'trouble.mended' && trouble !== null && TROUBLES[trouble.id].needsAnother
-		? 'This needs the server: it knows who may say that work goes on. Wait for the line'
+		? errors.needsServer
 		: null;
 }

@@ -1,3 +1,4 @@
+import type { BenchView } from '$lib/core/bench/bench-view';
 import type { NotDone } from '$lib/core/bench/not-done';
 import type { SentPhoto } from '../photo';
 import type { BenchDesk } from './bench-desk.svelte';
@@ -45,7 +46,7 @@ export class BenchAway {
 	}
 
 	/** Looks what is kept here, and keeps what the server has. */
-	async open(jobId: string, viewer: { id: string; name: string; role: string }) {
+	async open(jobId: string, viewer: BenchView['viewer']) {
 		const at = this.terms.now();
 		const [{ BenchDesk }, { keepBenchPage }] = await Promise.all([
 			import('./bench-desk.svelte'),

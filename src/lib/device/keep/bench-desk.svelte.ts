@@ -1,6 +1,9 @@
 import { benchView, type BenchView } from '$lib/core/bench/bench-view';
 import { notDone, type NotDone } from '$lib/core/bench/not-done';
 import { uuidV7 } from '$lib/core/log/uuid-v7';
+import { loadWords } from '$lib/core/language/load-words';
+import type { Locale } from '$lib/core/language/locale';
+import type { Words } from '$lib/core/language/words';
 import { clockTime } from '$lib/core/process/shop-time';
 import { shrunkPhoto, postPhoto, type SentPhoto } from '../photo';
 import { actAway, objectionTo, type KnownJob } from './act-away';
@@ -18,6 +21,7 @@ interface Viewer {
 	id: string;
 	name: string;
 	role: string;
+	locale: Locale;
 }
 
 /** The bench of one mold while the server is out of reach: judged here, kept here, sent later. */
@@ -34,7 +38,8 @@ export class BenchDesk {
 	private constructor(
 		db: KeptDatabase,
 		private readonly jobId: string,
-		private readonly viewer: Viewer
+		private readonly viewer: Viewer,
+		private readonly words: Words
 	) {
 		this.#db = db;
 		this.#acts = keptActs(db);
@@ -45,14 +50,19 @@ export class BenchDesk {
 	static async open(jobId: string, viewer: Viewer): Promise<BenchDesk | null> {
 		const db = await openKept().catch(() => null);
 		if (!db) return null;
-		const desk = new BenchDesk(db, jobId, viewer);
+		const desk = new BenchDesk(db, jobId, viewer, await loadWords(viewer.locale));
 		await desk.#recall();
 		return desk;
 	}
 
 	/** Keeps what the server has of this mold at this instant, for the time the line may drop. */
 	async keepUp(at: string, signal?: AbortSignal): Promise<void> {
-		this.#kept = await keptUpToDate(this.#db, { jobId: this.jobId, at, signal });
+		this.#kept = await keptUpToDate(this.#db, {
+			jobId: this.jobId,
+			lang: this.words.lang,
+			at,
+			signal
+		});
 	}
 
 	/** Shows the mold as this device knows it; false when it keeps nothing of it. */
@@ -70,6 +80,7 @@ export class BenchDesk {
 				system,
 				texts,
 				training: training ?? null,
+				words: this.words,
 				actId: uuidV7(Date.parse(at), crypto.getRandomValues(new Uint8Array(10)))
 			}
 		);
@@ -89,8 +100,7 @@ export class BenchDesk {
 			// Another tab of this device may have kept something since.
 			await this.#recall();
 			const known = await this.#known();
-			if (!known)
-				return not('No answer from the server, and this mold is not kept on this device.');
+			if (!known) return not(this.words.errors.notKept);
 			if (this.waiting.some(({ id }) => id === form.get('id'))) return null;
 			const judged = actAway(form, known, { doer: this.viewer, at });
 			if ('notDone' in judged) return judged.notDone;
@@ -100,7 +110,7 @@ export class BenchDesk {
 			await this.#recall();
 			return null;
 		} catch {
-			return not('This device cannot keep it: its storage is full or shut. Write it on paper');
+			return not(this.words.errors.storageFull);
 		}
 	}
 
@@ -123,9 +133,9 @@ export class BenchDesk {
 		if (!this.#kept || !folded) return null;
 		const { lastAt } = folded.state;
 		if (Date.parse(act.event.at) < Date.parse(lastAt)) {
-			return `something was entered later, at ${clockTime(lastAt, this.#kept.zone)}, and no entry goes in before another. If it still holds, do it anew at the bench`;
+			return this.words.bench.kept.enteredLater(clockTime(lastAt, this.#kept.zone));
 		}
-		return objectionTo(act, { kept: this.#kept, folded });
+		return objectionTo(act, { kept: this.#kept, folded, words: this.words });
 	}
 
 	/** Sends an act again as it was done, behind what was entered before it meanwhile. */
@@ -168,7 +178,7 @@ export class BenchDesk {
 	async #known(): Promise<KnownJob | null> {
 		this.#kept ??= (await this.#db.get('jobs', this.jobId)) ?? null;
 		const folded = this.#kept && this.#folded(this.#kept);
-		return this.#kept && folded ? { kept: this.#kept, folded } : null;
+		return this.#kept && folded ? { kept: this.#kept, folded, words: this.words } : null;
 	}
 
 	#folded(kept: KeptJob): FoldedJob | null {

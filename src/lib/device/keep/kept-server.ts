@@ -1,4 +1,5 @@
 import { version } from '$app/environment';
+import type { Lang } from '$lib/core/language/locale';
 import type { StoredEvent } from '$lib/core/log/chain';
 import type { ProcessEvent } from '$lib/core/process/events';
 import { secondsBetween } from '$lib/core/process/instant';
@@ -32,12 +33,19 @@ async function json<T>(address: string, signal?: AbortSignal): Promise<T | null>
  */
 export async function keptUpToDate(
 	db: KeptDatabase,
-	{ jobId, at, signal }: { jobId: string; at: string; signal?: AbortSignal | undefined }
+	{
+		jobId,
+		lang,
+		at,
+		signal
+	}: { jobId: string; lang: Lang; at: string; signal?: AbortSignal | undefined }
 ): Promise<KeptJob | null> {
 	const kept = await db.get('jobs', jobId);
 	// Names, texts and training change seldom; half a day is often enough.
 	const isFresh =
-		kept?.version === version && secondsBetween(kept.wholeAt ?? '', at) < LONGEST_AWAY_S;
+		kept?.version === version &&
+		kept.texts.lang === lang &&
+		secondsBetween(kept.wholeAt ?? '', at) < LONGEST_AWAY_S;
 	const found = kept && isFresh ? await grown(kept, signal) : await whole(jobId, signal);
 	const wholeAt = isFresh ? (kept.wholeAt ?? at) : at;
 	const fresh = found && { ...found, version, heardAt: at, wholeAt };

@@ -1,3 +1,4 @@
+import { bench } from '$lib/core/language/en/bench';
 import type { ActField } from '$lib/core/process/step';
 
 /** Acts whose optional words are what the reader wants: nothing of them is folded away. */
@@ -17,7 +18,12 @@ export function foldFields(type: string, fields: readonly ActField[]): FoldedFie
 }
 
 /** What stands on the line that unfolds them, for example "More: where, photo". */
-export function foldedLabel(folded: readonly ActField[], takesPhotos: boolean): string {
+export function foldedLabel(
+	folded: readonly ActField[],
+	takesPhotos: boolean,
+	said = bench
+): string {
 	const names = folded.map(({ label }) => label.split(/[,:]/)[0] ?? label);
-	return `More: ${[...names, ...(takesPhotos ? ['photo'] : [])].join(', ').toLowerCase().replace('shore a', 'Shore A')}`;
+	const all = [...names, ...(takesPhotos ? [said.photo] : [])].join(', ').toLowerCase();
+	return said.more(all.replace('shore a', 'Shore A'));
 }

@@ -1,4 +1,5 @@
 import type { BenchView } from '$lib/core/bench/bench-view';
+import { ENGLISH, type Words } from '$lib/core/language/words';
 import { scaleText } from '$lib/core/process/cup-advice';
 import { spokenStep } from './spoken-step';
 
@@ -10,12 +11,13 @@ interface Seen {
 	isEnded: boolean;
 	/** The present, as an ISO instant. */
 	now: string;
+	words?: Words;
 }
 
 /** The step in view as a voice reads it: the same words and the same numbers as on the screen. */
 export function spokenBench(
 	{ step, cup, hurts, readabilityG }: Pick<BenchView, 'step' | 'cup' | 'hurts' | 'readabilityG'>,
-	{ what, showsWeights, isEnded, now }: Seen
+	{ what, showsWeights, isEnded, now, words = ENGLISH }: Seen
 ): string {
 	const inCup = (cup?.parts ?? []).map(({ part, targetG }) => ({ label: part, massG: targetG }));
 	return spokenStep(
@@ -29,6 +31,7 @@ export function spokenBench(
 			window: isEnded ? null : step.window,
 			hurts: [...hurts.hazards, ...hurts.ppe].map(({ label }) => label)
 		},
-		now
+		now,
+		words
 	);
 }

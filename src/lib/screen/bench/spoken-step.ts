@@ -1,3 +1,4 @@
+import { ENGLISH, type Words } from '$lib/core/language/words';
 import { secondsBetween } from '$lib/core/process/instant';
 import type { Window } from '$lib/core/process/step';
 import { spokenDuration } from '../design/window-phase';
@@ -14,23 +15,32 @@ interface Spoken {
 }
 
 /** What a voice says of a step: where, what to do, how much, until when, what hurts. */
-export function spokenStep({ title, what, amounts, window, hurts }: Spoken, now: string): string {
+export function spokenStep(
+	{ title, what, amounts, window, hurts }: Spoken,
+	now: string,
+	w = ENGLISH
+): string {
 	return [
 		title,
 		what,
 		...amounts.map(({ label, text }) => `${label}: ${text}`),
-		window ? until(window, now) : '',
-		hurts.length > 0 ? `Take care: ${hurts.join(', ')}` : ''
+		window ? until(window, now, w) : '',
+		hurts.length > 0 ? w.voice.takeCare(hurts.join(', ')) : ''
 	]
 		.filter(Boolean)
-		.map((sentence) => inSpokenUnits(sentence).replace(/[.:]?$/, '.'))
+		.map((sentence) => inSpokenUnits(sentence, w).replace(/[.:]?$/, '.'))
 		.join(' ');
 }
 
-function until({ label, opensAt, closesAt }: NonNullable<Spoken['window']>, now: string): string {
+function until(
+	{ label, opensAt, closesAt }: NonNullable<Spoken['window']>,
+	now: string,
+	{ voice, controls }: Words
+): string {
+	const time = (seconds: number) => spokenDuration(seconds, controls.duration);
 	const toOpenS = secondsBetween(now, opensAt);
-	if (toOpenS > 0) return `${label}: test in ${spokenDuration(toOpenS)}`;
-	if (closesAt === null) return `${label}: it is time`;
+	if (toOpenS > 0) return voice.testIn({ label, time: time(toOpenS) });
+	if (closesAt === null) return voice.itIsTime(label);
 	const leftS = secondsBetween(now, closesAt);
-	return leftS > 0 ? `${label}: ${spokenDuration(leftS)} left` : `${label}: over`;
+	return leftS > 0 ? voice.left({ label, time: time(leftS) }) : voice.over(label);
 }

@@ -1,3 +1,5 @@
+import { controls } from '$lib/core/language/en/controls';
+
 /** Where an instant lies against a window: before it, well inside, near its end, past it. */
 export type WindowPhase = 'wait' | 'test-now' | 'closing' | 'closed';
 
@@ -48,16 +50,16 @@ export function clockText(seconds: number): string {
 }
 
 /** Seconds as a voice says them, in the two largest units: "1 hour 2 minutes". */
-export function spokenDuration(seconds: number): string {
+export function spokenDuration(seconds: number, said = controls.duration): string {
 	const whole = Math.abs(Math.trunc(seconds));
-	const parts: [number, string][] = [
-		[Math.floor(whole / 3600), 'hour'],
-		[Math.floor((whole % 3600) / 60), 'minute'],
-		[whole % 60, 'second']
+	const parts: [number, (count: number) => string][] = [
+		[Math.floor(whole / 3600), said.hours],
+		[Math.floor((whole % 3600) / 60), said.minutes],
+		[whole % 60, said.seconds]
 	];
-	const said = parts.filter(([count]) => count > 0).slice(0, 2);
-	if (said.length === 0) return '0 seconds';
-	return said.map(([count, word]) => `${count} ${word}${count === 1 ? '' : 's'}`).join(' ');
+	const told = parts.filter(([count]) => count > 0).slice(0, 2);
+	if (told.length === 0) return said.seconds(0);
+	return told.map(([count, say]) => say(count)).join(' ');
 }
 
 function instantMs(at: string, name: string): number {

@@ -1,4 +1,5 @@
 import type { Shop } from '$lib/core/plan/shop';
+import { ENGLISH } from '$lib/core/language/words';
 import type { ProcessContext } from '$lib/core/process/context';
 import type { ProcessEvent } from '$lib/core/process/events';
 import {
@@ -23,13 +24,14 @@ export async function askedTraining(db: Db, shop: Shop): Promise<Expiries | null
 export async function untrainedWords(
 	db: Db,
 	event: ProcessEvent,
-	context: ProcessContext
+	context: ProcessContext,
+	w = ENGLISH
 ): Promise<string | null> {
 	if (!handlesIsocyanate(event.type, context)) return null;
 	const shop = await getShop(db);
 	if (!shop?.asksTraining) return null;
 	const handler = handlerOf(event);
 	const expiries = await expiriesOf(db, 'isocyanate', handler);
-	const words = outOfDateWords(expiries[handler], event.at);
-	return words && handler !== event.by ? `Of whoever mixes, ${words}` : words;
+	const words = outOfDateWords(expiries[handler], event.at, w);
+	return words && handler !== event.by ? w.rules.ofMixer(words) : words;
 }

@@ -1,14 +1,15 @@
-import { error } from '@sveltejs/kit';
+import { error, fail, redirect } from '@sveltejs/kit';
 import { HAZARDS } from '$lib/core/content/vocabulary';
+import { isLocale, LOCALE_TITLES, LOCALES } from '$lib/core/language/locale';
 import { dueQuestions } from '$lib/core/training/spacing';
 import { mayManage } from '$lib/screen/people/people-rights';
 import { now } from '$lib/server/clock';
 import { pools } from '$lib/server/content';
-import { getPerson } from '$lib/server/people.repository';
+import { getPerson, setLocale } from '$lib/server/people.repository';
 import { answersOf, recordsOf } from '$lib/server/training/training.repository';
-import type { PageServerLoad } from './$types';
+import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { db, person: viewer }, params }) => {
+export const load: PageServerLoad = async ({ locals: { db, person: viewer }, params, url }) => {
 	if (!viewer) error(401, 'Sign in first.');
 	const isMe = viewer.id === params.id;
 	if (!isMe && !mayManage(viewer)) {
@@ -23,6 +24,9 @@ export const load: PageServerLoad = async ({ locals: { db, person: viewer }, par
 	return {
 		at,
 		isMe,
+		isKept: url.searchParams.get('language') === 'kept',
+		locale: found.locale,
+		locales: LOCALES.map((value) => ({ value, label: LOCALE_TITLES[value] })),
 		member: { id, name, role, retired },
 		answered: answers.length,
 		kinds: [...pools.values()].map(({ hazard, title, questions, renewMonths }) => ({
@@ -39,4 +43,14 @@ export const load: PageServerLoad = async ({ locals: { db, person: viewer }, par
 			).length
 		}))
 	};
+};
+
+export const actions: Actions = {
+	language: async ({ locals: { db, person }, params, request }) => {
+		if (person?.id !== params.id) return fail(403, { problem: 'Everybody chooses their own.' });
+		const locale = (await request.formData()).get('locale');
+		if (!isLocale(locale)) return fail(400, { problem: 'Choose one of the list.' });
+		await setLocale(db, person.id, locale);
+		redirect(303, `/people/${person.id}?language=kept`);
+	}
 };

@@ -1,3 +1,4 @@
+import { log, type LogWords } from '../../language/en/log';
 import { isSince, type Deviation, type ProcessContext } from '../context';
 import type { EventOf } from '../events';
 import { deviation, redone } from './deviations';
@@ -51,37 +52,26 @@ export function frameFitted(c: ProcessContext, e: EventOf<'frame.fitted'>): Chan
 	return { deviations: deviation(c, e, what) };
 }
 
-const FLAWS = {
-	voids: 'voids',
-	bubbles: 'bubbles',
-	tears: 'tears',
-	thinSpots: 'thin spots'
-} as const;
-
 /** A dimension is noted from this part of the planned one on, and never below so many mm; common practice, no source. */
 const OFF_SIZE_FRACTION = 0.02;
 const LEAST_OFF_MM = 1;
 
 /** What an inspection counted and measured beyond the plan, in words. */
-export function flawsOf(e: EventOf<'mold.inspected'>): string[] {
-	const counted = Object.entries(FLAWS).flatMap(([key, name]) => {
-		const count = e[key as keyof typeof FLAWS];
+export function flawsOf(e: EventOf<'mold.inspected'>, said = log): string[] {
+	const counted = Object.entries(said.flaws).flatMap(([key, name]) => {
+		const count = e[key as keyof LogWords['flaws']];
 		return count > 0 ? [`${name} ${count}`] : [];
 	});
 	const sizes = e.dimensions.flatMap(({ name, plannedMm, measuredMm }) =>
 		Math.abs(measuredMm - plannedMm) > Math.max(LEAST_OFF_MM, OFF_SIZE_FRACTION * plannedMm)
-			? [`${name} ${measuredMm} mm, planned ${plannedMm} mm`]
+			? [said.size({ name, measuredMm, plannedMm })]
 			: []
 	);
 	return [...counted, ...sizes];
 }
 
 /** The verdict as a person reads it. */
-export const VERDICTS = {
-	sound: 'sound',
-	'needs repair': 'in need of repair',
-	reject: 'not usable'
-} as const;
+const VERDICTS = log.verdicts;
 
 /** A mold in need of repair waits for the repair, or for a supervisor to let it be. */
 export function inspected(c: ProcessContext, e: EventOf<'mold.inspected'>): Change {

@@ -1,3 +1,4 @@
+import type { Words } from '../../language/words';
 import { batchAtWork, isOpenOrder, type ProcessContext } from '../context';
 import { LAID_FRACTION } from '../rules/laid';
 import { layersPlanned } from '../layers';
@@ -8,50 +9,50 @@ function isShort(c: ProcessContext): boolean {
 	return c.laidG < LAID_FRACTION * (batchAtWork(c)?.massG ?? 0);
 }
 
-function layerFields(c: ProcessContext): ActField[] {
+function layerFields(c: ProcessContext, { fields }: Words): ActField[] {
 	const planned = layersPlanned(c);
 	if (planned === 0) return [];
 	return [
 		{
-			...number('layersLaid', 'Layers of reinforcement in this round, counted', '', 0, 99),
-			hint: `planned ${planned}`
+			...number('layersLaid', fields.coat.layers, '', 0, 99),
+			hint: fields.planned(String(planned))
 		}
 	];
 }
 
 /** Coats and rounds, their tests and the gauge. */
 export const COATING: FieldMakers = {
-	'coat.finished': (c) => [
-		...layerFields(c),
-		longText('shortReason', 'If less went on than planned: why', isShort(c))
+	'coat.finished': (c, w) => [
+		...layerFields(c, w),
+		longText('shortReason', w.fields.coat.short, isShort(c))
 	],
-	'tack.tested': () => [
-		choice('result', 'What the gloved fingertip found', [
-			['wet', 'Wet: it comes off on the glove'],
-			['almost tack-free', 'Almost tack-free: sticky, takes nothing away, faint print'],
-			['hard', 'Hard: no print, no stick']
+	'tack.tested': (_c, { fields: { coat } }) => [
+		choice('result', coat.fingertip, [
+			['wet', coat.wet],
+			['almost tack-free', coat.tackFree],
+			['hard', coat.hard]
 		]),
-		text('place', 'Where', false)
+		text('place', coat.where, false)
 	],
-	'surface.abraded': (c) => [
-		text('grit', 'Abraded with', true, 'for example 120 grit'),
-		confirm('wiped', 'Dust wiped off'),
-		confirm('dried', 'Wiped surface is dry'),
+	'surface.abraded': (c, { fields: { coat } }) => [
+		text('grit', coat.grit, true, coat.gritHint),
+		confirm('wiped', coat.wiped),
+		confirm('dried', coat.dried),
 		isOpenOrder(c, c.phase)
-			? { ...longText('reason', 'Why it is abraded', true), preset: c.sentBack?.reason ?? '' }
-			: longText('reason', 'Why the window was missed', true)
+			? { ...longText('reason', coat.whyAbraded, true), preset: c.sentBack?.reason ?? '' }
+			: longText('reason', coat.whyMissed, true)
 	],
-	'thickness.measured': () => [
+	'thickness.measured': (_c, { fields: { coat } }) => [
 		{
 			name: 'points',
-			label: 'Pin gauge readings, three places or more',
+			label: coat.points,
 			kind: 'points',
 			unit: 'mm',
 			min: 0,
 			max: 100,
 			required: true,
-			hint: 'Take walls, corners and the thinnest-looking place.'
+			hint: coat.pointsHint
 		}
 	],
-	'coat.added': () => [longText('reason', 'Why another one is needed', true)]
+	'coat.added': (_c, { fields }) => [longText('reason', fields.coat.whyAnother, true)]
 };

@@ -1,15 +1,16 @@
+import type { Words } from '../../language/words';
 import { isLaying, isSince, mixersBeside, type ProcessContext } from '../context';
 import { cupToWeigh } from '../next-cup';
 import type { ActField } from '../step';
 import { choice, longText, type FieldMakers } from './field';
 
-function weightFields(c: ProcessContext): ActField[] {
+function weightFields(c: ProcessContext, { fields: { cup } }: Words): ActField[] {
 	const next = cupToWeigh(c);
 	if (!next) return [];
 	return [
 		{
 			name: 'massesG',
-			label: 'What the scale shows',
+			label: cup.masses,
 			kind: 'weights',
 			unit: 'g',
 			weights: next.cup.parts.map(({ part, massG }) => ({ part, targetG: massG })),
@@ -17,7 +18,7 @@ function weightFields(c: ProcessContext): ActField[] {
 		},
 		{
 			name: 'lots',
-			label: 'Lot numbers, from the containers',
+			label: cup.lots,
 			kind: 'lots',
 			weights: next.cup.parts.map(({ part, massG }) => ({ part, targetG: massG })),
 			required: true
@@ -28,31 +29,26 @@ function weightFields(c: ProcessContext): ActField[] {
 /** Weighing and setting aside a cup. */
 export const CUPS: FieldMakers = {
 	'cup.weighed': weightFields,
-	'cup.mixed': (c) =>
+	'cup.mixed': (c, { fields: { cup } }) =>
 		isLaying(c) && isSince(c, 3)
 			? [
 					choice(
 						'mixedBy',
-						'Who mixes it while you lay',
+						cup.mixedBy,
 						mixersBeside(c, c.worker ?? '').map((person): [string, string] => [person, person]),
-						'Whoever has read the briefings. They have then worked on this mold, and cannot sign it.'
+						cup.mixedByHint
 					)
 				]
 			: [],
-	'cup.discarded': (c) => [
+	'cup.discarded': (c, { fields: { cup } }) => [
 		...(c.cupAhead === null
 			? []
 			: [
-					choice('cup', 'Which cup', [
-						['in hand', 'The one in hand: it is not laid any further'],
-						['next', 'The next one, that was being prepared']
+					choice('cup', cup.which, [
+						['in hand', cup.inHand],
+						['next', cup.next]
 					])
 				]),
-		longText(
-			'reason',
-			'Why it is set aside',
-			true,
-			'Leave it in the extraction, on a surface that does not burn.'
-		)
+		longText('reason', cup.whyAside, true, cup.asideHint)
 	]
 };

@@ -1,9 +1,12 @@
+import type { Words } from '../../language/words';
 import type { ProcessContext } from '../context';
 import type { EventType } from '../events';
 import type { ActField } from '../step';
 
-/** The fields that some acts ask for, from the present state. */
-export type FieldMakers = Partial<Record<EventType, (context: ProcessContext) => ActField[]>>;
+/** The fields that some acts ask for, from the present state, in the words of one language. */
+export type FieldMakers = Partial<
+	Record<EventType, (context: ProcessContext, words: Words) => ActField[]>
+>;
 
 /** Something that must be confirmed. */
 export const confirm = (name: string, label: string): ActField => ({
@@ -66,4 +69,4 @@ export const choice = (
 });
 
 /** An optional note, as most acts take one. */
-export const note = longText('note', 'Note', false);
+export const note = ({ fields }: Words) => longText('note', fields.note, false);

@@ -3,84 +3,77 @@ import { choice, confirm, longText, note, number, text, type FieldMakers } from 
 
 /** From opening to the handover. */
 export const FINISHING: FieldMakers = {
-	'mold.opened': () => [
-		confirm('boardOff', 'Board is unscrewed and off'),
-		confirm('wedgedEvenly', 'Frame was wedged up evenly, all round'),
-		note
+	'mold.opened': (_c, w) => [
+		confirm('boardOff', w.fields.open.boardOff),
+		confirm('wedgedEvenly', w.fields.open.wedged),
+		note(w)
 	],
-	'mold.marked': () => [
-		text('mark', 'The mark', true, 'for example an arrow and "N" on the north side'),
-		confirm('sameSide', 'Same side marked on glove and on shell'),
-		choice('partingLine', 'The parting line between glove and shell', [
-			['uneven', 'Uneven: it keys the two by itself'],
-			['plain', 'Plain: keys are drilled or added']
+	'mold.marked': (_c, { fields: { mark } }) => [
+		text('mark', mark.mark, true, mark.markHint),
+		confirm('sameSide', mark.sameSide),
+		choice('partingLine', mark.line, [
+			['uneven', mark.uneven],
+			['plain', mark.plain]
 		]),
-		text(
-			'keys',
-			'Plain line: which keys, and where',
-			false,
-			'for example two holes drilled through flange and shell, north and east'
-		)
+		text('keys', mark.keys, false, mark.keysHint)
 	],
-	'glove.peeled': () => [
-		choice('whole', 'The glove came off', [
-			['true', 'Whole'],
-			['false', 'Torn or marked']
+	'glove.peeled': (_c, w) => [
+		choice('whole', w.fields.peel.off, [
+			['true', w.fields.peel.whole],
+			['false', w.fields.peel.torn]
 		]),
-		note
+		note(w)
 	],
-	'glove.washed': () => [confirm('filmGone', 'All film is washed off, glove is dry')],
-	'mold.inspected': (c) => [
-		...placesToLookAt(c).map(({ key, text: where }) =>
-			confirm(`lookedAt.${key}`, `Looked at: ${where}`)
-		),
-		number('voids', 'Voids', '', 0, 1000),
-		number('bubbles', 'Bubbles', '', 0, 1000),
-		number('tears', 'Tears', '', 0, 1000),
-		number('thinSpots', 'Thin spots', '', 0, 1000),
-		number('shoreA', 'Shore A, if you have a gauge', 'Shore A', 0, 100, false),
+	'glove.washed': (_c, { fields }) => [confirm('filmGone', fields.filmGone)],
+	'mold.inspected': (c, w) => {
+		const { inspect, glove } = w.fields;
+		return [
+			...placesToLookAt(c, w).map(({ key, text: where }) =>
+				confirm(`lookedAt.${key}`, inspect.lookedAt(where))
+			),
+			number('voids', inspect.voids, '', 0, 1000),
+			number('bubbles', inspect.bubbles, '', 0, 1000),
+			number('tears', inspect.tears, '', 0, 1000),
+			number('thinSpots', inspect.thinSpots, '', 0, 1000),
+			number('shoreA', glove.shoreA, 'Shore A', 0, 100, false),
+			{
+				name: 'dimensions',
+				label: inspect.dimensions,
+				kind: 'dimensions',
+				unit: 'mm',
+				required: false
+			},
+			choice('verdict', inspect.verdict, [
+				['sound', inspect.sound],
+				['needs repair', inspect.needsRepair],
+				['reject', inspect.reject]
+			]),
+			note(w)
+		];
+	},
+	'mold.repaired': (_c, { fields }) => [longText('done', fields.repaired, true)],
+	'part.poured': ({ plan: { pour } }, { fields }) => [
 		{
-			name: 'dimensions',
-			label: 'Key dimensions, as measured',
-			kind: 'dimensions',
-			unit: 'mm',
-			required: false
-		},
-		choice('verdict', 'Your verdict', [
-			['sound', 'Sound'],
-			['needs repair', 'Needs repair'],
-			['reject', 'Not usable']
-		]),
-		note
-	],
-	'mold.repaired': () => [longText('done', 'What was mended, where, and how', true)],
-	'part.poured': (c) => [
-		{
-			...number('massG', `${c.plan.pour.materialName} poured`, 'g', 1, 100_000),
-			hint: `planned ${Math.round(c.plan.pour.massG)} g`
+			...number('massG', fields.pour.poured(pour.materialName), 'g', 1, 100_000),
+			hint: fields.planned(`${Math.round(pour.massG)} g`)
 		},
 		{
-			...number('headMm', 'Head of liquid above the deepest point', 'mm', 1, 10_000),
-			hint: `planned ${Math.round(c.plan.pour.headMm)} mm`
+			...number('headMm', fields.pour.head, 'mm', 1, 10_000),
+			hint: fields.planned(`${Math.round(pour.headMm)} mm`)
 		},
-		text('lot', 'Lot number', true)
+		text('lot', fields.lot, true)
 	],
-	'part.released': () => [
-		choice('result', 'The first part is', [
-			['good', 'Good'],
-			['faulty', 'Faulty: pour again']
+	'part.released': (_c, w) => [
+		choice('result', w.fields.pour.partIs, [
+			['good', w.fields.pour.good],
+			['faulty', w.fields.pour.faulty]
 		]),
-		note
+		note(w)
 	],
-	'mold.handedOver': () => [
-		text('to', 'Handed over to', true),
-		longText(
-			'storage',
-			'How it is stored',
-			true,
-			'The glove rests in its shell, level, out of sun and heat.'
-		),
-		longText('repair', 'How it is repaired', true),
-		longText('wornOutWhen', 'When it is worn out', true)
+	'mold.handedOver': (_c, { fields: { handover } }) => [
+		text('to', handover.to, true),
+		longText('storage', handover.storage, true, handover.storageHint),
+		longText('repair', handover.repair, true),
+		longText('wornOutWhen', handover.wornOut, true)
 	]
 };

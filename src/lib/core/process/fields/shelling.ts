@@ -3,46 +3,49 @@ import { choice, confirm, note, number, type FieldMakers } from './field';
 
 /** From the cured glove to the hard shell. */
 export const SHELLING: FieldMakers = {
-	'glove.tested': (c) => [
-		choice('result', 'The glove is', [
-			['cured', 'Cured: springs back, no dent stays'],
-			['soft', 'Still soft or tacky']
+	'glove.tested': (c, { fields: { glove } }) => [
+		choice('result', glove.is, [
+			['cured', glove.cured],
+			['soft', glove.soft]
 		]),
 		{
-			...number('shoreA', 'Shore A, if you have a gauge', 'Shore A', 0, 100, false),
-			...(c.plan.glove.shoreA === null ? {} : { hint: `the sheet says ${c.plan.glove.shoreA}` })
+			...number('shoreA', glove.shoreA, 'Shore A', 0, 100, false),
+			...(c.plan.glove.shoreA === null ? {} : { hint: glove.sheetSays(c.plan.glove.shoreA) })
 		}
 	],
-	'glove.trimmed': () => [
-		confirm('edgeSquare', 'Glove edge is square and clean: nothing to pinch'),
-		confirm('frameClean', 'Frame is scraped and sanded clean')
+	'glove.trimmed': (_c, { fields: { glove } }) => [
+		confirm('edgeSquare', glove.edgeSquare),
+		confirm('frameClean', glove.frameClean)
 	],
-	'glove.waxed': (c) => [
-		confirm('wholeBack', 'Wax covers the whole back, corners and walls too'),
+	'glove.waxed': (c, { fields: { glove, planned } }) => [
+		confirm('wholeBack', glove.wholeBack),
 		{
-			...number('coats', 'Coats of wax', '', 1, 6),
-			hint: `planned ${c.plan.shellRelease.waxCoats}`
+			...number('coats', glove.coats, '', 1, 6),
+			hint: planned(String(c.plan.shellRelease.waxCoats))
 		}
 	],
-	'frame.refitted': () => [
-		choice('tight', 'The frame went back', [
-			['true', 'Tight: little shrinkage'],
-			['false', 'Loose: the glove has shrunk']
+	'frame.refitted': (_c, w) => [
+		choice('tight', w.fields.glove.frameBack, [
+			['true', w.fields.glove.tight],
+			['false', w.fields.glove.loose]
 		]),
-		note
+		note(w)
 	],
-	'shell.finished': (c) => [
+	'shell.finished': (c, { fields: { shell } }) => [
 		{
-			...number('thicknessMm', 'Thickness at the thinnest place', 'mm', 0, 200),
-			hint: `planned ${Math.round(c.plan.shell.thicknessMm)} mm; at least ${(SHELL_FRACTION * c.plan.shell.thicknessMm).toFixed(1)} mm`
+			...number('thicknessMm', shell.thinnest, 'mm', 0, 200),
+			hint: shell.thinnestHint({
+				plannedMm: Math.round(c.plan.shell.thicknessMm),
+				leastMm: (SHELL_FRACTION * c.plan.shell.thicknessMm).toFixed(1)
+			})
 		},
-		confirm('cornersFull', 'Corners and walls are full'),
-		confirm('feetLevel', 'Feet are built: it will stand level upside down')
+		confirm('cornersFull', shell.corners),
+		confirm('feetLevel', shell.feet)
 	],
-	'shell.tested': () => [
-		choice('result', 'The shell is', [
-			['hard', 'Hard: a nail leaves no mark, it rings'],
-			['soft', 'Still soft or warm']
+	'shell.tested': (_c, { fields: { shell } }) => [
+		choice('result', shell.is, [
+			['hard', shell.hard],
+			['soft', shell.soft]
 		])
 	]
 };

@@ -1,25 +1,24 @@
 import { HOLDS } from '../holds';
-import { PHASE_TITLES } from '../titles';
 import { choice, longText, note, type FieldMakers } from './field';
 
 /** Hold points and decisions. */
 export const SUPERVISING: FieldMakers = {
-	'hold.requested': () => [longText('note', 'Anything the supervisor should look at', false)],
-	'hold.sentBack': (c) => [
+	'hold.requested': (_c, { fields }) => [longText('note', fields.hold.lookAt, false)],
+	'hold.sentBack': (c, { fields: { hold }, titles }) => [
 		choice(
 			'to',
-			'Send back to',
-			c.hold ? HOLDS[c.hold].sendBack.map((to): [string, string] => [to, PHASE_TITLES[to]]) : []
+			hold.backTo,
+			c.hold ? HOLDS[c.hold].sendBack.map((to): [string, string] => [to, titles.phases[to]]) : []
 		),
-		longText('reason', 'What has to be put right', true)
+		longText('reason', hold.putRight, true)
 	],
-	'hold.signed': () => [note],
-	'mold.rejected': () => [longText('reason', 'Why the mold cannot be used', true)],
-	'deviation.decided': () => [
-		choice('accepted', 'Decision', [
-			['true', 'Accept: work goes on'],
-			['false', 'Not yet: to be put right']
+	'hold.signed': (_c, w) => [note(w)],
+	'mold.rejected': (_c, { fields }) => [longText('reason', fields.hold.whyRejected, true)],
+	'deviation.decided': (_c, { fields: { hold } }) => [
+		choice('accepted', hold.decision, [
+			['true', hold.accept],
+			['false', hold.notYet]
 		]),
-		longText('note', 'Reason', true)
+		longText('note', hold.reason, true)
 	]
 };

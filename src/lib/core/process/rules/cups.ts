@@ -10,16 +10,16 @@ export const CUPS = rules({
 			const batch = batchAtWork(c);
 			return is(e, 'cup.weighed') && batch !== null && strangeParts(batch, e.massesG).length === 0;
 		},
-		says: (c) =>
-			`this material's parts are: ${
+		says: (c, _e, { rules: said }) =>
+			said.knownParts(
 				batchAtWork(c)
 					?.fractions.map((f) => f.part)
 					.join(', ') ?? ''
-			}`
+			)
 	},
 	somethingWeighed: {
 		holds: (_c, e) => is(e, 'cup.weighed') && Object.values(e.massesG).some((massG) => massG > 0),
-		says: () => 'the cup is empty: enter what the scale showed'
+		says: (_c, _e, { rules: said }) => said.somethingWeighed
 	},
 	onRatio: {
 		holds: (c) => {
@@ -27,31 +27,31 @@ export const CUPS = rules({
 			const cup = cupInPreparation(c);
 			return batch !== null && cup !== null && isOnRatio(batch, cup.massesG);
 		},
-		says: (c) => {
+		says: (c, _e, { rules: said }) => {
 			const batch = batchAtWork(c);
 			const cup = cupInPreparation(c);
-			if (!batch || !cup) return 'weigh the cup first';
+			if (!batch || !cup) return said.weighFirst;
 			const missing = missingParts(batch, cup.massesG);
-			if (missing.length > 0) return `part ${missing.join(', ')} is not in the cup yet`;
+			if (missing.length > 0) return said.partMissing(missing.join(', '));
 			const off = (cupDeviationFraction(batch, cup.massesG) ?? 0) * 100;
-			return `the cup is ${off.toFixed(1)} % off ratio, more than ${(batch.toleranceFraction * 100).toFixed(1)} %: correct it by adding the other part`;
+			return said.offRatio({
+				offPct: off.toFixed(1),
+				mostPct: (batch.toleranceFraction * 100).toFixed(1)
+			});
 		}
 	},
 	/** More of this coat or round follows the cup that is being laid. */
 	anotherCup: {
 		holds: (c) => cupAfter(c) !== null,
-		says: () => 'the cup in hand is the last of this coat: lay it first'
+		says: (_c, _e, { rules: said }) => said.lastCup
 	},
 	nextUnmixed: {
 		holds: (c) => c.cupAhead === null || c.cupAhead.mixedAt === null,
-		says: () => 'the next cup is mixed already: lay the one in hand, then that one'
+		says: (_c, _e, { rules: said }) => said.nextMixed
 	},
 	crewMixes: {
 		holds: (c, e) => c.plan.people >= 2 && (!isSince(c, 3) || mixersBeside(c, e.by).length > 0),
-		says: (c) =>
-			c.plan.people < 2
-				? 'one person cannot lay and mix at once: the plan has one at work, so lay this cup first'
-				: 'one person cannot lay and mix at once: the second one reads the briefings first, under their own name'
+		says: (c, _e, { rules: said }) => (c.plan.people < 2 ? said.oneAtWork : said.secondReadsFirst)
 	},
 	/** The second person has read the briefings, and counts among those who worked on the mold. */
 	mixerNamed: {
@@ -60,11 +60,10 @@ export const CUPS = rules({
 			if (e.mixedBy === undefined) return !isLaying(c);
 			return mixersBeside(c, e.by).includes(e.mixedBy);
 		},
-		says: () =>
-			'say who mixes it while you lay: somebody else, who has read the briefings of this mold'
+		says: (_c, _e, { rules: said }) => said.mixerNamed
 	},
 	cupThere: {
 		holds: (c, e) => !is(e, 'cup.discarded') || e.cup !== 'next' || c.cupAhead !== null,
-		says: () => 'no next cup is prepared'
+		says: (_c, _e, { rules: said }) => said.noNextCup
 	}
 });

@@ -10,23 +10,21 @@ export const FINISHING_RULES = rules({
 			!isSince(c, 3) ||
 			(is(e, 'mold.marked') &&
 				(e.partingLine === 'uneven' || (e.partingLine === 'plain' && !!e.keys))),
-		says: (_c, e) =>
-			is(e, 'mold.marked') && e.partingLine === 'plain'
-				? 'a plain parting line does not key itself: drill or add keys, and say which and where'
-				: 'say whether the parting line is uneven or plain'
+		says: (_c, e, { rules: said }) =>
+			is(e, 'mold.marked') && e.partingLine === 'plain' ? said.plainLine : said.sayLine
 	},
 	mayInspectAnew: {
 		holds: (c) => isSince(c, 3),
-		says: () => 'it is inspected already: ask for the signature'
+		says: (_c, _e, { rules: said }) => said.inspected
 	},
 	/** Where this mold had trouble is looked at, place by place. */
 	placesLookedAt: {
 		holds: (c, e) =>
 			is(e, 'mold.inspected') && placesToLookAt(c).every(({ key }) => e.lookedAt?.[key] === true),
-		says: (c, e) => {
+		says: (c, e, w) => {
 			const looked = is(e, 'mold.inspected') ? (e.lookedAt ?? {}) : {};
-			const left = placesToLookAt(c).filter(({ key }) => looked[key] !== true);
-			return `look where this mold had trouble, and tick it: ${left.map(({ text }) => text).join('; ')}`;
+			const left = placesToLookAt(c, w).filter(({ key }) => looked[key] !== true);
+			return w.rules.lookWhere(left.map(({ text }) => text).join('; '));
 		}
 	}
 });

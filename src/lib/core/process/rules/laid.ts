@@ -15,10 +15,13 @@ export const LAID = rules({
 			if (!is(e, 'coat.finished') || !batch || c.laidG <= 0) return false;
 			return c.laidG >= LAID_FRACTION * batch.massG || !!e.shortReason;
 		},
-		says: (c) => {
+		says: (c, _e, { rules: said }) => {
 			const batch = batchAtWork(c);
-			if (c.laidG <= 0) return 'nothing is laid yet';
-			return `${c.laidG.toFixed(0)} g of ${(batch?.massG ?? 0).toFixed(0)} g is laid: mix another cup, or say why it stays short`;
+			if (c.laidG <= 0) return said.nothingLaid;
+			return said.laidShort({
+				laidG: c.laidG.toFixed(0),
+				plannedG: (batch?.massG ?? 0).toFixed(0)
+			});
 		}
 	},
 	/** Cloth or strand is counted, not weighed: a layer left out cannot be seen from outside. */
@@ -28,25 +31,25 @@ export const LAID = rules({
 			if (e.layersLaid === undefined) return false;
 			return layersShortOf(c, e) === 0 || !!e.shortReason;
 		},
-		says: (c, e) =>
+		says: (c, e, { rules: said }) =>
 			is(e, 'coat.finished') && e.layersLaid !== undefined
-				? `${e.layersLaid} of ${layersPlanned(c)} layers of reinforcement are in: lay the rest, or say why it stays short`
-				: `count the layers of reinforcement in this round; the plan has ${layersPlanned(c)}`
+				? said.layersShort({ laid: e.layersLaid, planned: layersPlanned(c) })
+				: said.countLayers(layersPlanned(c))
 	},
 	gloveCured: after(
 		(c) => c.finishedAt,
 		(c) => c.plan.gloveCure.testS,
-		'the glove needs its time: test'
+		(said) => said.gloveNeedsTime
 	),
 	shellCured: after(
 		(c) => c.finishedAt,
 		(c) => c.plan.shellCure.testS,
-		'the shell needs its time: test'
+		(said) => said.shellNeedsTime
 	),
 	shellThick: {
 		holds: (c, e) =>
 			is(e, 'shell.finished') && e.thicknessMm >= SHELL_FRACTION * c.plan.shell.thicknessMm,
-		says: (c) =>
-			`the thinnest place must reach ${(SHELL_FRACTION * c.plan.shell.thicknessMm).toFixed(1)} mm: lay another cup there`
+		says: (c, _e, { rules: said }) =>
+			said.shellThin((SHELL_FRACTION * c.plan.shell.thicknessMm).toFixed(1))
 	}
 });

@@ -12,22 +12,22 @@ export const PEOPLE = rules({
 	/** The log is in order of time. */
 	afterLast: {
 		holds: (c, e) => secondsBetween(c.lastAt, e.at) >= 0,
-		says: (c, e) => `it is dated ${e.at}, before the last entry at ${c.lastAt}`
+		says: (c, e, { rules: said }) => said.datedBefore({ at: e.at, lastAt: c.lastAt })
 	},
 	inHand: {
 		holds: (c, e) => c.worker === null || c.worker === e.by,
-		says: () => 'another person has this mold in hand: take it over first'
+		says: (_c, _e, { rules: said }) => said.othersHands
 	},
 	notInHand: {
 		holds: (c, e) => c.worker !== e.by,
-		says: () => 'you have this mold in hand already'
+		says: (_c, _e, { rules: said }) => said.inHandAlready
 	},
 	notOwnWork: {
 		holds: (c, e) => !c.workers.includes(e.by),
-		says: () => 'nobody signs their own work: ask a supervisor who has not worked on this mold'
+		says: (_c, _e, { rules: said }) => said.ownWork
 	},
 	briefed: {
 		holds: (c, e) => unreadBriefings(c, e.by).length === 0,
-		says: (c, e) => `read the briefings first: ${unreadBriefings(c, e.by).join(', ')}`
+		says: (c, e, { rules: said }) => said.readFirst(unreadBriefings(c, e.by).join(', '))
 	}
 });

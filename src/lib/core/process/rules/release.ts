@@ -5,33 +5,33 @@ import { after, is, rules } from './rule';
 export const RELEASE = rules({
 	takesSealer: {
 		holds: (c) => sealerCoatsOf(c) > 0,
-		says: () => 'the plan seals nothing here: the pattern is dense, or sealed already'
+		says: (_c, _e, { rules: said }) => said.sealsNothing
 	},
 	sealerDry: after(
 		(c) => c.waitSinceAt,
 		(c) => c.plan.release.sealerDryS ?? 0,
-		'the sealer is not dry: check it'
+		(said) => said.sealerWet
 	),
 	waxHazed: after(
 		(c) => c.waitSinceAt,
 		(c) => c.plan.release.waxHazeS,
-		'the wax has not hazed: buff'
+		(said) => said.waxFresh
 	),
 	filmDry: after(
 		(c) => c.waitSinceAt,
 		(c) => c.plan.release.filmDryS,
-		'the film is not dry: check it'
+		(said) => said.filmWet
 	),
 	moreWax: {
 		holds: (c) => c.waxCoats < c.plan.release.waxCoats,
-		says: (c) => `all ${c.plan.release.waxCoats} coats of wax are on`
+		says: (c, _e, { rules: said }) => said.waxDone(c.plan.release.waxCoats)
 	},
 	moreFilm: {
 		holds: (c) => c.filmPasses < c.plan.release.filmPasses,
-		says: (c) => `all ${c.plan.release.filmPasses} passes of film are on`
+		says: (c, _e, { rules: said }) => said.filmDone(c.plan.release.filmPasses)
 	},
 	fullWaxCoats: {
 		holds: (c, e) => is(e, 'glove.waxed') && e.coats >= c.plan.shellRelease.waxCoats,
-		says: (c) => `the back of the glove takes ${c.plan.shellRelease.waxCoats} coats of wax`
+		says: (c, _e, { rules: said }) => said.backTakes(c.plan.shellRelease.waxCoats)
 	}
 });

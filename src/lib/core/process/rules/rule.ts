@@ -1,11 +1,13 @@
 import type { ProcessContext } from '../context';
+import type { RuleWords } from '../../language/en/rules';
+import type { Words } from '../../language/words';
 import type { EventOf, EventType, ProcessEvent } from '../events';
 import { addSeconds, secondsBetween } from '../instant';
 
 /** One condition of an act: whether it holds, and what to say to the person when it does not. */
 export interface Rule {
 	holds: (context: ProcessContext, event: ProcessEvent) => boolean;
-	says: (context: ProcessContext, event: ProcessEvent) => string;
+	says: (context: ProcessContext, event: ProcessEvent, words: Words) => string;
 	/** For a wait: the instant from which the rule holds, when it depends on the clock alone. */
 	fromAt?: (context: ProcessContext) => string | null;
 }
@@ -20,7 +22,7 @@ export const is = <T extends EventType>(event: ProcessEvent, type: T): event is 
 export function after(
 	since: (c: ProcessContext) => string | null,
 	seconds: (c: ProcessContext) => number,
-	what: string
+	what: (words: RuleWords) => string
 ): Rule {
 	const fromAt = (c: ProcessContext) => {
 		const at = since(c);
@@ -31,7 +33,7 @@ export function after(
 			const at = fromAt(c);
 			return at === null || secondsBetween(at, e.at) >= 0;
 		},
-		says: (c) => `${what} not before ${fromAt(c) ?? ''}`,
+		says: (c, _e, { rules: said }) => said.notBefore({ what: what(said), at: fromAt(c) ?? '' }),
 		fromAt
 	};
 }

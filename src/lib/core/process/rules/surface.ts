@@ -20,37 +20,30 @@ export const SURFACE = rules({
 	/** There is a coat below, and nothing of the next one is on it yet. */
 	coatBelow: {
 		holds: isBare,
-		says: () => 'there is no bare coat to test now'
+		says: (_c, _e, { rules: said }) => said.noBareCoat
 	},
 	windowShut: {
 		holds: (c, e) => !isCovered(c) && !isWindowOpen(c, e.at),
-		says: (c) =>
-			`the recoat window is open until ${c.windowClosesAt ?? 'the next coat'}: no need to abrade`
+		says: (c, _e, { rules: said }) => said.windowStillOpen(c.windowClosesAt ?? said.nextCoat)
 	},
 	/** An abraded surface takes no print, so it needs none; found wet, it needs another look. */
 	tackPassed: {
 		holds: isPassed,
-		says: (c) =>
-			c.isWet
-				? 'the surface below was found wet: wait, then test it again'
-				: 'the coat below has not passed its fingertip test'
+		says: (c, _e, { rules: said }) => (c.isWet ? said.foundWet : said.notPassed)
 	},
 	windowOpen: {
 		holds: (c, e) => isTakenBelow(c, e.at),
-		says: (c) =>
-			`the recoat window closed at ${c.windowClosesAt ?? ''}: abrade, wipe, and have the deviation decided`
+		says: (c, _e, { rules: said }) => said.windowClosed(c.windowClosesAt ?? '')
 	},
 	/** The cup mixed while the first is laid, should that one be set aside. */
 	surfaceTakesNext: {
 		holds: (c, e) => !isSince(c, 3) || (isPassed(c) && isTakenBelow(c, e.at)),
-		says: (c) =>
-			isPassed(c)
-				? `the recoat window closed at ${c.windowClosesAt ?? ''}: lay the cup in hand first, then mix the next`
-				: 'the surface below has not passed its test: lay the cup in hand first'
+		says: (c, _e, { rules: said }) =>
+			isPassed(c) ? said.windowClosedNext(c.windowClosesAt ?? '') : said.belowNotPassed
 	},
 	brushBackDue: after(
 		(c) => c.finishedAt,
 		(c) => coatAtWork(c)?.brushBackS ?? 0,
-		'it still runs: brush it back up'
+		(said) => said.stillRuns
 	)
 });

@@ -6,24 +6,24 @@ import { is, rules } from './rule';
 export const TROUBLE_RULES = rules({
 	troubleFitsPhase: {
 		holds: (c, e) => is(e, 'trouble.reported') && TROUBLES[e.trouble].phases.includes(c.phase),
-		says: () => 'that trouble does not belong to this phase'
+		says: (_c, _e, { rules: said }) => said.troubleElsewhere
 	},
 	/** What hurts is told in a word, and helped; anything else is described. */
 	troubleDescribed: {
 		holds: (_c, e) => is(e, 'trouble.reported') && (!!e.note || OF_PEOPLE.includes(e.trouble)),
-		says: () => 'say in a few words what you see'
+		says: (_c, _e, { rules: said }) => said.describeIt
 	},
 	/** A second trouble may come to the first; the same one is there already. */
 	troubleIsAnother: {
 		holds: (c, e) =>
 			is(e, 'trouble.reported') &&
 			![c.trouble, ...c.troublesBefore].some((met) => met?.id === e.trouble),
-		says: () => 'this trouble is reported already, and not ended yet'
+		says: (_c, _e, { rules: said }) => said.reportedAlready
 	},
 	troubleMayReturnTo: {
 		holds: (c, e) =>
 			(is(e, 'trouble.mended') || is(e, 'trouble.decided')) && waysBackFrom(c).includes(e.wayBack),
-		says: (c) => `from this trouble the ways back are: ${waysBackFrom(c).join(', ')}`
+		says: (c, _e, { rules: said }) => said.waysBack(waysBackFrom(c).join(', '))
 	},
 	troubleMendedByAnother: {
 		holds: (c, e) =>
@@ -31,18 +31,17 @@ export const TROUBLE_RULES = rules({
 			isSince(c, 5) ||
 			!TROUBLES[c.trouble.id].needsAnother ||
 			!c.workers.includes(e.by),
-		says: () => 'a supervisor who has not worked on this mold must say that work goes on'
+		says: (_c, _e, { rules: said }) => said.anotherSays
 	},
 	/** What only a supervisor ends is ended on the signing page. */
 	troubleMendedByCrew: {
 		holds: (c) =>
 			c.trouble === null || !isSince(c, 5) || !needsSupervisor(c.trouble.id, c.plan.processVersion),
-		says: () =>
-			'a supervisor who has not worked on this mold decides how it goes on, with a PIN, on the signing page'
+		says: (_c, _e, { rules: said }) => said.supervisorDecides
 	},
 	testAsked: {
 		holds: (c) => c.trouble !== null && TROUBLES[c.trouble.id].needsTest,
-		says: () => 'this trouble asks for no test cup or patch'
+		says: (_c, _e, { rules: said }) => said.noTestAsked
 	},
 	/** What foams or does not cure will do so again: a test away from the mold comes first. */
 	testedGood: {
@@ -51,9 +50,6 @@ export const TROUBLE_RULES = rules({
 			!isSince(c, 3) ||
 			!TROUBLES[c.trouble.id].needsTest ||
 			c.trouble.test === 'good',
-		says: (c) =>
-			c.trouble?.test === 'bad'
-				? 'the last test was bad: the stop stands. Find the cause, then test again'
-				: 'make a test cup or a test patch away from the mold first, and enter what it shows'
+		says: (c, _e, { rules: said }) => (c.trouble?.test === 'bad' ? said.testWasBad : said.testFirst)
 	}
 });

@@ -6,25 +6,23 @@ import { row, type StepRow } from './row';
 export const COATING: Readonly<Record<string, StepRow>> = {
 	'coating.weighing': row(
 		'weigh-and-mix',
-		batchTitle,
-		(c) =>
-			laidLine(c) +
-			(endLine(c, 'coat') || `Weigh ${materialName(c)} in this order, thicker part first.`),
+		(w, c) => ({
+			title: batchTitle(w, c),
+			what: laidLine(w, c) + (endLine(w, c, 'Coat') || w.steps.coat.weigh(materialName(w, c)))
+		}),
 		'cup.weighed',
 		'coat.finished'
 	),
 	'coating.weighed': row(
 		'weigh-and-mix',
-		batchTitle,
-		'On ratio? Mix it: sides, bottom, stick; then into a second cup and again.',
+		(w, c) => ({ title: batchTitle(w, c), what: w.steps.coat.mix }),
 		'cup.mixed',
 		'cup.weighed',
 		'cup.discarded'
 	),
 	'coating.mixed': row(
 		'build-coat',
-		batchTitle,
-		'The pot life runs. Lay the whole cup, brush it into every corner.',
+		(w, c) => ({ title: batchTitle(w, c), what: w.steps.coat.lay }),
 		'cup.applied',
 		'cup.weighed',
 		'cup.mixed',
@@ -32,42 +30,48 @@ export const COATING: Readonly<Record<string, StepRow>> = {
 	),
 	'coating.brushing': row(
 		'brush-back',
-		(c) => `${batchTitle(c)}: brush back`,
-		'It has begun to gel. Brush what ran down back up the walls and out of the low places.',
+		(w, c) => ({
+			title: w.steps.coat.brushBackTitle(batchTitle(w, c)),
+			what: w.steps.coat.brushBack
+		}),
 		'coat.brushedBack',
 		'tack.tested'
 	),
 	'coating.curing': row(
 		'tack-test',
-		(c) => `${laidTitle(c)}: fingertip test`,
-		'Press a gloved fingertip and lift: sticky, nothing comes away, a faint print stays.',
+		(w, c) => ({ title: w.steps.coat.testTitle(laidTitle(w, c)), what: w.steps.coat.test }),
 		'tack.tested'
 	),
 	'coating.missed': row(
 		'abrade',
-		(c) => `${laidTitle(c)}: ${isOpenOrder(c, 'build') ? 'abrade first' : 'window missed'}`,
-		(c) =>
-			`Abrade ${c.laidG > 0 ? 'what is still bare' : 'the whole surface'}, wipe it, let it dry. ${whoDecides(c, 'build')}`,
+		(w, c) => ({
+			title: w.steps.coat[isOpenOrder(c, 'build') ? 'abradeFirst' : 'missed'](laidTitle(w, c)),
+			what: w.steps.coat[c.laidG > 0 ? 'abradeBare' : 'abrade'](whoDecides(w, c, 'build'))
+		}),
 		'surface.abraded'
 	),
 	'coating.deciding': row(
 		'abrade',
-		(c) => `${laidTitle(c)}: a decision is needed`,
-		'The deviation waits for a supervisor. Do not coat.',
+		(w, c) => ({
+			title: w.steps.coat.decisionTitle(laidTitle(w, c)),
+			what: w.steps.coat.decision
+		}),
 		'deviation.decided'
 	),
 	'thickness.measuring': row(
 		'thickness',
-		'Thickness check',
-		(c) =>
-			`Push the pin gauge in at each planned point: at least ${c.plan.glove.leastMm.toFixed(1)} mm.`,
+		({ steps: { thickness } }, c) => ({
+			title: thickness.title,
+			what: thickness.what(c.plan.glove.leastMm.toFixed(1))
+		}),
 		'thickness.measured'
 	),
 	'thickness.thin': row(
 		'thickness',
-		'Glove is thin',
-		(c) =>
-			`${c.thinnestMm ?? 0} mm at the thinnest. Add a coat while the window is open, or ask a supervisor to decide.`,
+		({ steps: { thickness } }, c) => ({
+			title: thickness.thinTitle,
+			what: thickness.thin(c.thinnestMm ?? 0)
+		}),
 		'coat.added',
 		'thickness.measured',
 		'deviation.decided'

@@ -1,72 +1,69 @@
+import type { Words } from '../../language/words';
 import type { ProcessContext } from '../context';
 import { sealerCoatsOf } from '../sealing';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
 
-const sealerTitle = (c: ProcessContext) =>
-	`Seal the pattern, coat ${c.sealerCoats + 1} of ${Math.max(sealerCoatsOf(c), c.sealerCoats + 1)}`;
+const sealerTitle = ({ steps }: Words, c: ProcessContext) => {
+	const n = c.sealerCoats + 1;
+	return steps.seal.title({ n, of: Math.max(sealerCoatsOf(c), n) });
+};
+const waxTitle = ({ steps }: Words, c: ProcessContext) =>
+	steps.wax.title({ n: c.waxCoats + 1, of: c.plan.release.waxCoats });
+const filmTitle = ({ steps }: Words, c: ProcessContext) =>
+	steps.film.title({ n: c.filmPasses + 1, of: c.plan.release.filmPasses });
 
 /** From the briefing to the first hold point. */
 export const PREPARING: Readonly<Record<string, StepRow>> = {
-	brief: row(
-		'brief',
-		'Briefing',
-		'Read what can hurt you here, read the room, set out your PPE.',
-		'brief.finished',
-		'room.read',
-		'briefing.read'
-	),
+	brief: row('brief', ({ steps }) => steps.brief, 'brief.finished', 'room.read', 'briefing.read'),
 	'sealing.brushing': row(
 		'seal',
-		sealerTitle,
-		'Clean, dry, mended? Brush on one thin coat of sealer. Keep flames and sparks away.',
+		(w, c) => ({ title: sealerTitle(w, c), what: w.steps.seal.brush }),
 		'sealer.applied'
 	),
 	'sealing.drying': row(
 		'seal',
-		sealerTitle,
-		'Let it dry with air moving; do not touch it wet.',
+		(w, c) => ({ title: sealerTitle(w, c), what: w.steps.seal.dry }),
 		'sealer.dried'
 	),
 	pattern: row(
 		'pattern',
-		'Pattern',
-		(c) =>
-			sealerCoatsOf(c) > 0 || c.plan.inputs.pattern.porosity === 'porous, sealed'
-				? 'A drop of water must stand on the seal; where it soaks in, seal again. Fix the pattern to the board.'
-				: 'Look the pattern over and fix it to the board.',
+		({ steps: { pattern } }, c) => ({
+			title: pattern.title,
+			what:
+				sealerCoatsOf(c) > 0 || c.plan.inputs.pattern.porosity === 'porous, sealed'
+					? pattern.sealed
+					: pattern.dense
+		}),
 		'pattern.prepared',
 		'sealer.applied'
 	),
 	'release.waxing': row(
 		'wax',
-		(c) => `Wax, coat ${c.waxCoats + 1} of ${c.plan.release.waxCoats}`,
-		'Wipe a thin coat of wax over pattern, board and flange.',
+		(w, c) => ({ title: waxTitle(w, c), what: w.steps.wax.apply }),
 		'wax.applied'
 	),
 	'release.hazing': row(
 		'wax',
-		(c) => `Wax, coat ${c.waxCoats + 1} of ${c.plan.release.waxCoats}`,
-		'Let it haze, then buff with a clean cloth.',
+		(w, c) => ({ title: waxTitle(w, c), what: w.steps.wax.buff }),
 		'wax.buffed'
 	),
 	'release.filming': row(
 		'film',
-		(c) => `Parting film, pass ${c.filmPasses + 1} of ${c.plan.release.filmPasses}`,
-		'Lay one thin, unbroken pass of film. Keep flames and sparks away.',
+		(w, c) => ({ title: filmTitle(w, c), what: w.steps.film.apply }),
 		'film.applied'
 	),
 	'release.drying': row(
 		'film',
-		(c) => `Parting film, pass ${c.filmPasses + 1} of ${c.plan.release.filmPasses}`,
-		'Let it dry with air moving; do not touch it wet.',
+		(w, c) => ({ title: filmTitle(w, c), what: w.steps.film.dry }),
 		'film.dried'
 	),
 	frame: row(
 		'frame',
-		'Frame',
-		(c) =>
-			`Set the frame ${Math.round(c.plan.frame.gapMm)} mm clear of the pattern, all round, screwed from below.`,
+		({ steps: { frame } }, c) => ({
+			title: frame.title,
+			what: frame.what(Math.round(c.plan.frame.gapMm))
+		}),
 		'frame.fitted'
 	),
 	...holdRows('readyToCoat')

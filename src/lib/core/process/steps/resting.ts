@@ -1,18 +1,29 @@
-import { TROUBLE_TITLES } from '../titles';
 import { row, type StepRow } from './row';
 
 /** Where no step is at work: paused, in trouble, ended. */
 export const RESTING: Readonly<Record<string, StepRow>> = {
-	paused: row('brief', 'Paused', (c) => `Paused: ${c.pausedFor ?? ''}`, 'job.resumed'),
+	paused: row(
+		'brief',
+		({ steps: { paused } }, c) => ({ title: paused.title, what: paused.what(c.pausedFor ?? '') }),
+		'job.resumed'
+	),
 	troubled: row(
 		'brief',
-		(c) => (c.trouble ? TROUBLE_TITLES[c.trouble.id] : 'Trouble'),
-		(c) => c.trouble?.note ?? '',
+		({ steps, titles }, c) => ({
+			title: c.trouble ? titles.troubles[c.trouble.id] : steps.trouble,
+			what: c.trouble?.note ?? ''
+		}),
 		'trouble.mended',
 		'test.judged',
 		'trouble.decided'
 	),
-	handedOver: row('hand-over', 'Handed over', 'The mold is in use. Its record is closed.'),
-	abandoned: row('hand-over', 'Abandoned', (c) => `Given up: ${c.endReason ?? ''}`),
-	rejected: row('mold-accepted', 'Rejected', (c) => `Rejected at inspection: ${c.endReason ?? ''}`)
+	handedOver: row('hand-over', ({ steps }) => steps.handedOver),
+	abandoned: row('hand-over', ({ steps: { abandoned } }, c) => ({
+		title: abandoned.title,
+		what: abandoned.what(c.endReason ?? '')
+	})),
+	rejected: row('mold-accepted', ({ steps: { rejected } }, c) => ({
+		title: rejected.title,
+		what: rejected.what(c.endReason ?? '')
+	}))
 };

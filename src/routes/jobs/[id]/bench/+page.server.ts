@@ -1,10 +1,12 @@
 import { error } from '@sveltejs/kit';
+import { langOf } from '$lib/core/language/locale';
 import { benchView } from '$lib/core/bench/bench-view';
 import { newActId } from '$lib/server/act-id';
 import { drawSection } from '$lib/screen/section/drawn-section';
 import { actFromForm } from '$lib/server/bench-act';
 import { now } from '$lib/server/clock';
-import { textsOfBench } from '$lib/server/content';
+import { benchTextsByLang } from '$lib/server/content';
+import { wordsOf } from '$lib/server/words';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { askedTraining } from '$lib/server/training/asked-training';
 import type { Actions, PageServerLoad } from './$types';
@@ -14,13 +16,15 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	const { db, person, shop } = locals;
 	if (!person || !shop) error(401, 'Sign in first.');
 	const job = await jobOrError(db, params.id);
+	locals.isTranslated = true;
 	const view = benchView(job, {
 		viewer: person,
 		names: await namesById(db),
 		at: now(),
 		zone: shop.zone,
 		system: shop.units,
-		texts: textsOfBench,
+		texts: benchTextsByLang[langOf(locals.locale)],
+		words: wordsOf(locals.locale),
 		training: await askedTraining(db, shop),
 		actId: newActId()
 	});
@@ -42,7 +46,8 @@ export const actions: Actions = {
 			jobId: params.id,
 			by: person.id,
 			zone: shop.zone,
-			form: await request.formData()
+			form: await request.formData(),
+			words: wordsOf(locals.locale)
 		});
 	}
 };

@@ -8,7 +8,7 @@ import { jobSummary } from '$lib/core/process/summary';
 import { plannedFigures } from '$lib/screen/record/planned-figures';
 import { finishOfJob } from '$lib/screen/record/finish-of-job';
 import { now } from '$lib/server/clock';
-import { briefings, caution } from '$lib/server/content';
+import { briefings, caution, textsByLang } from '$lib/server/content';
 import { isDamaged, readJobFile, type JobFile } from '$lib/server/job-file';
 import { namesById } from '$lib/server/job-or-error';
 import type { PageServerLoad } from './$types';
@@ -58,7 +58,11 @@ function recordOf(job: JobFile, names: Record<string, string>) {
 		briefingTitles: Object.fromEntries(
 			[...briefings.values()].map(({ slug, title, hash, readMin }) => [
 				slug,
-				{ title, hash, readMin }
+				{
+					title,
+					readMin,
+					hashes: { en: hash, es: textsByLang.es.briefings.get(slug)?.hash ?? '' }
+				}
 			])
 		),
 		entries: log.map(({ id, seq, event, hash, recordedAt }) => ({

@@ -1,5 +1,6 @@
 import { error, json } from '@sveltejs/kit';
-import { textsOfBench } from '$lib/server/content';
+import { langOf } from '$lib/core/language/locale';
+import { benchTextsByLang } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { askedTraining } from '$lib/server/training/asked-training';
 import type { RequestHandler } from './$types';
@@ -17,7 +18,7 @@ export const GET: RequestHandler = async ({ locals, params }) => {
 		names: await namesById(db),
 		zone: shop.zone,
 		system: shop.units,
-		texts: textsOfBench,
+		texts: benchTextsByLang[langOf(locals.locale)],
 		training: await askedTraining(db, shop)
 	});
 };

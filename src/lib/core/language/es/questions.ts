@@ -1,0 +1,10 @@
+import type { QuestionWords } from '../en/questions';
+
+export const questions: QuestionWords = {
+	mixedFast: ({ tookS, mixS }) =>
+		`¿Ya está mezclado? Se pesó hace ${tookS} s, y la ficha técnica pide ${mixS} s de mezcla. Una veta es una zona que se queda pegajosa: siga mezclando. Anotado ahora, consta como desviación`,
+	laidLate: ({ lateMin, closesAt }) =>
+		`¿De verdad está en el molde? Su tiempo se acabó hace ${lateMin} min, a las ${closesAt}. Pasado ese tiempo, un vaso ya no moja ni se une: apártelo. Si se aplicó de todos modos, es una desviación que decide un supervisor`,
+	testedEarly: ({ title, tookMin, expectedMin }) =>
+		`¿Tan pronto? ${title} se aplicó hace ${tookMin} min; según la ficha técnica se esperan unos ${expectedMin} min. Apriete un dedo limpio en otro lugar, donde esté más gruesa. Anotado ahora, consta como desviación`
+};

@@ -1,0 +1,34 @@
+import type { Catalog } from '../words';
+import { acts } from './acts';
+import { bench } from './bench';
+import { controls } from './controls';
+import { entries } from './entries';
+import { errors } from './errors';
+import { fields } from './fields';
+import { frame } from './frame';
+import { log } from './log';
+import { questions } from './questions';
+import { reading } from './reading';
+import { rules } from './rules';
+import { steps } from './steps';
+import { titles } from './titles';
+import { voice } from './voice';
+
+export const SPANISH: Catalog = {
+	lang: 'es',
+	quoted: (text) => `«${text}»`,
+	titles,
+	acts,
+	entries,
+	steps,
+	rules,
+	fields,
+	errors,
+	bench,
+	controls,
+	log,
+	questions,
+	reading,
+	frame,
+	voice
+};
