@@ -125,7 +125,14 @@ test('a PIN that somebody else gave signs nothing, until its owner has chosen th
 
 test('with a given PIN every page leads to choosing one, and the API says so', () => {
 	const has = { shop: true, person: true, ownPin: false };
-	for (const path of ['/board', '/people', '/jobs/1/sign', '/api/jobs', '/new-pinned']) {
+	for (const path of [
+		'/board',
+		'/people',
+		'/refresh/isocyanate',
+		'/jobs/1/sign',
+		'/api/jobs',
+		'/new-pinned'
+	]) {
 		expect([path, gateOf(path, has)]).toEqual([path, 'new pin']);
 		expect([path, gateOf(path, { ...has, ownPin: true })]).toEqual([path, 'pass']);
 	}
@@ -133,6 +140,10 @@ test('with a given PIN every page leads to choosing one, and the API says so', (
 		expect([path, gateOf(path, has)]).toEqual([path, 'pass']);
 	}
 	expect(gateOf('/new-pin', { ...has, person: false })).toBe('sign in');
+	for (const shop of [true, false]) {
+		const visitor = { shop, person: false, ownPin: true };
+		expect(gateOf('/refresh/isocyanate', visitor)).toBe('pass');
+	}
 });
 
 test('an act that names a photo the store does not have is refused by its field', async () => {

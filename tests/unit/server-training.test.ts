@@ -1,5 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { sql } from 'kysely';
+import { dueRoundId } from '../../src/lib/server/training/due-round';
 import { takeRound, type Taking } from '../../src/lib/server/training/take-round';
 import { drawRound } from '../../src/lib/core/training/round';
 import type { ProcessEvent } from '../../src/lib/core/process/events';
@@ -32,19 +33,19 @@ async function somebody(db: Db, name = 'Ben Marsh') {
 async function round(
 	db: Db,
 	personId: string | null,
-	given: { id: string; at: string; pick?: (right: number, i: number) => number | null }
+	{ at, pick }: { at: string; pick?: (right: number, i: number) => number | null }
 ) {
-	const answers = personId ? await answersOf(db, { personId, kind: 'isocyanate' }) : [];
-	const drawn = drawRound(pool!, { answers, at: given.at, seed: given.id });
+	const before = personId ? await answersOf(db, { personId, kind: 'isocyanate' }) : [];
+	const id = personId ? dueRoundId({ personId, kind: 'isocyanate', before }) : 'visitor';
+	const drawn = drawRound(pool!, { answers: before, at, seed: id });
 	const taking: Taking = {
 		pool: pool!,
 		personId,
-		round: given.id,
-		drawnAt: given.at,
-		ids: drawn.map(({ id }) => id).join(' '),
-		at: given.at,
-		chosen: (questions) =>
-			questions.map(({ right }, i) => (given.pick ? given.pick(right, i) : right))
+		round: id,
+		drawnAt: at,
+		ids: drawn.map((question) => question.id).join(' '),
+		at,
+		chosen: (questions) => questions.map(({ right }, i) => (pick ? pick(right, i) : right))
 	};
 	return { taking, marked: await takeRound(db, taking) };
 }
@@ -53,7 +54,6 @@ test('all right gives a record for five years; one missed gives none, and comes 
 	const db = await testStore();
 	const personId = await somebody(db);
 	const failed = await round(db, personId, {
-		id: 'round-1',
 		at: AT,
 		pick: (right, i) => (i === 2 ? null : right)
 	});
@@ -61,7 +61,7 @@ test('all right gives a record for five years; one missed gives none, and comes 
 	expect(await recordsOf(db, personId)).toEqual([]);
 	const missed = failed.taking.ids.split(' ')[2];
 
-	const passed = await round(db, personId, { id: 'round-2', at: later(60) });
+	const passed = await round(db, personId, { at: later(60) });
 	expect(passed.taking.ids.split(' ')[0]).toBe(missed);
 	expect(passed.marked).toMatchObject({ isPassed: true });
 	expect(await recordsOf(db, personId)).toEqual([
@@ -73,25 +73,80 @@ test('all right gives a record for five years; one missed gives none, and comes 
 test('the same round sent twice is kept once', async () => {
 	const db = await testStore();
 	const personId = await somebody(db);
-	const { taking, marked } = await round(db, personId, { id: 'round-1', at: AT });
+	const { taking, marked } = await round(db, personId, { at: AT });
 	expect(await takeRound(db, taking)).toEqual(marked);
 	expect(await answersOf(db, { personId })).toHaveLength(6);
+});
+
+test('sent again with other answers, it is not marked by them', async () => {
+	const db = await testStore();
+	const personId = await somebody(db);
+	const { taking } = await round(db, personId, { at: AT, pick: (right, i) => (i ? right : null) });
+	const allRight = (questions: readonly { right: number }[]) => questions.map(({ right }) => right);
+	expect(await takeRound(db, { ...taking, at: later(60), chosen: allRight })).toBe('another round');
+	expect(await recordsOf(db, personId)).toEqual([]);
+});
+
+test('sent again later, a passed round counts till when it did', async () => {
+	const db = await testStore();
+	const personId = await somebody(db);
+	const { taking } = await round(db, personId, { at: AT });
+	const again = await takeRound(db, { ...taking, at: later(3600) });
+	expect(again).toMatchObject({ isPassed: true, expiresAt: '2031-03-02T14:00:00.000Z' });
+	expect(await takeRound(db, { ...taking, at: later(18 * 30 * 86_400) })).toBe('another round');
 });
 
 test('a round that was drawn before another one was answered is not marked', async () => {
 	const db = await testStore();
 	const personId = await somebody(db);
-	const before = drawRound(pool!, { answers: [], at: AT, seed: 'old' });
-	await round(db, personId, { id: 'round-1', at: AT, pick: () => null });
-	const ids = before.map(({ id }) => id).join(' ');
-	const { taking } = await round(db, personId, { id: 'round-2', at: later(5) });
-	const stale = { ...taking, round: 'old', drawnAt: AT, ids };
-	expect(await takeRound(db, stale)).toBe('another round');
+	const { taking } = await round(db, personId, { at: AT });
+	await round(db, personId, { at: later(5) });
+	expect(await takeRound(db, { ...taking, at: later(6) })).toBe('another round');
+});
+
+describe('what a sender claims of a round', () => {
+	/** A round after one that was missed, as the page would send it, and as a sender may alter it. */
+	async function altered(change: { drawnAt?: string; round?: string; at?: string }) {
+		const db = await testStore();
+		const personId = await somebody(db);
+		await round(db, personId, { at: AT, pick: () => null });
+		const before = await answersOf(db, { personId, kind: 'isocyanate' });
+		const claimed = {
+			round: dueRoundId({ personId, kind: 'isocyanate', before }),
+			drawnAt: later(60),
+			at: later(120),
+			...change
+		};
+		const { round: seed, drawnAt } = claimed;
+		const drawn = drawRound(pool!, { answers: before, at: drawnAt, seed });
+		const marked = await takeRound(db, {
+			pool: pool!,
+			personId,
+			...claimed,
+			ids: drawn.map(({ id }) => id).join(' '),
+			chosen: (questions) => questions.map(({ right }) => right)
+		});
+		return { marked, records: await recordsOf(db, personId) };
+	}
+
+	test('is taken as the page drew it', async () => {
+		expect((await altered({})).records).toHaveLength(1);
+	});
+
+	test.each([
+		['drawn before the misses, so that they are left out', { drawnAt: '2000-01-01T00:00:00.000Z' }],
+		['drawn a second before the misses', { drawnAt: later(-1) }],
+		['drawn later than it is sent', { drawnAt: later(121) }],
+		['drawn a day ago', { at: later(60 + 86_400) }],
+		['by a seed of the sender’s choice', { round: '6f2c8f2e-8a51-4d0e-9a57-0d6f6f3b2a11' }]
+	])('is not marked: %s', async (_, change) => {
+		expect(await altered(change)).toEqual({ marked: 'another round', records: [] });
+	});
 });
 
 test('a visitor is marked, and nothing is kept', async () => {
 	const db = await testStore();
-	const { marked } = await round(db, null, { id: 'round-1', at: AT });
+	const { marked } = await round(db, null, { at: AT });
 	expect(marked).toMatchObject({ isPassed: true, expiresAt: null });
 	const rows = await db.selectFrom('training_answer').selectAll().execute();
 	expect(rows).toEqual([]);
@@ -100,7 +155,7 @@ test('a visitor is marked, and nothing is kept', async () => {
 test.each(['training_answer', 'training_record'])('rows of %s are never changed', async (table) => {
 	const db = await testStore();
 	const personId = await somebody(db);
-	await round(db, personId, { id: 'round-1', at: AT });
+	await round(db, personId, { at: AT });
 	await expect(sql.raw(`update ${table} set kind = 'knife'`).execute(db)).rejects.toThrow(
 		'written once'
 	);

@@ -1,14 +1,7 @@
 /** Open to anybody, before a shop is set up and before signing in. */
-const OPEN = [
-	'/start',
-	'/setup',
-	'/sign-in',
-	'/read',
-	'/refresh',
-	'/gallery',
-	'/healthz',
-	'/readyz'
-];
+const OPEN = ['/start', '/setup', '/sign-in', '/read', '/gallery', '/healthz', '/readyz'];
+/** Open to visitors; of whoever signed in something is written there, so the PIN must be theirs. */
+const OPEN_TO_VISITORS = ['/refresh'];
 /** Open to whoever still has the PIN that somebody else gave them. */
 const OPEN_WITH_GIVEN_PIN = ['/new-pin', '/sign-out'];
 const OPEN_API = ['/api/openapi.json', '/api/schema', '/api/session'];
@@ -43,6 +36,7 @@ export function gateOf(
 ): Gate {
 	const isApi = isUnder(path, '/api');
 	if ((isApi ? OPEN_API : OPEN).some((open) => isUnder(path, open))) return 'pass';
+	if (!has.person && OPEN_TO_VISITORS.some((open) => isUnder(path, open))) return 'pass';
 	if (!has.shop) return isApi ? 'no shop' : 'start';
 	if (!has.person) return isApi ? 'no person' : 'sign in';
 	if (!has.ownPin && !OPEN_WITH_GIVEN_PIN.some((open) => isUnder(path, open))) return 'new pin';

@@ -3,7 +3,8 @@ import { drawRound, type AskedQuestion } from '$lib/core/training/round';
 import { expiryOf } from '$lib/core/training/training';
 import type { Db } from '../database';
 import { exclusively } from '../dialect';
-import { answersOf, insertRound } from './training.repository';
+import { isDue } from './due-round';
+import { answersOf, expiryOfRound, insertRound } from './training.repository';
 
 export interface Taking {
 	pool: Pool;
@@ -29,40 +30,51 @@ export interface MarkedRound {
 }
 
 /**
- * Marks a round and keeps it under the person's name. Sent twice, it is kept once. A question without an
- * answer counts as missed.
+ * Marks a round and keeps it under the person's name. Sent twice, it is kept once and answered from what was
+ * kept. A question without an answer counts as missed.
  *
- * @returns 'another round' when what was shown is not what would be drawn: the person has answered in between
+ * @returns 'another round' when it is not the one that this person has to answer now: another was answered in
+ *   between, this one was answered otherwise before, or what was shown is not what is drawn
  */
 export async function takeRound(db: Db, taking: Taking): Promise<MarkedRound | 'another round'> {
 	const { personId } = taking;
 	if (personId === null) return mark(taking, []);
 	return exclusively(db, `training ${personId}`, async (trx) => {
 		const { pool, round, at } = taking;
-		const all = await answersOf(trx, { personId, kind: pool.hazard });
-		const marked = mark(
-			taking,
-			all.filter((answer) => answer.round !== round)
-		);
+		const kind = pool.hazard;
+		const all = await answersOf(trx, { personId, kind });
+		const before = all.filter((answer) => answer.round !== round);
+		if (!isDue(taking, { personId, kind, before })) return 'another round';
+		const marked = mark(taking, before);
 		if (marked === 'another round') return marked;
-		const isKept = all.some((answer) => answer.round === round);
-		const expiresAt = marked.isPassed ? expiryOf(at, pool.renewMonths) : null;
-		if (!isKept) {
-			await insertRound(trx, {
-				round,
-				personId,
-				kind: pool.hazard,
-				at,
-				textHash: pool.hash,
-				answers: marked.questions.map(({ id, chosen, right }) => ({
-					question: id,
-					isRight: chosen === right
-				})),
-				expiresAt
-			});
+		const answers = marked.questions.map(({ id, chosen, right }) => ({
+			question: id,
+			isRight: chosen === right
+		}));
+		const kept = all.filter((answer) => answer.round === round);
+		if (kept.length > 0) {
+			return isSame(kept, answers)
+				? { ...marked, expiresAt: await expiryOfRound(trx, round) }
+				: 'another round';
 		}
+		const expiresAt = marked.isPassed ? expiryOf(at, pool.renewMonths) : null;
+		const textHash = pool.hash;
+		await insertRound(trx, { round, personId, kind, at, textHash, answers, expiresAt });
 		return { ...marked, expiresAt };
 	});
+}
+
+interface Given {
+	question: string;
+	isRight: boolean;
+}
+
+function isSame(kept: readonly Given[], answers: readonly Given[]): boolean {
+	const right = new Map(kept.map(({ question, isRight }) => [question, isRight]));
+	return (
+		kept.length === answers.length &&
+		answers.every(({ question, isRight }) => right.get(question) === isRight)
+	);
 }
 
 function mark(

@@ -66,8 +66,18 @@ export async function expiriesOf(
 	return Object.fromEntries(rows.map(({ person_id, expires_at }) => [person_id, expires_at]));
 }
 
+/** Until when the record of one round counts; null when it was not passed. */
+export async function expiryOfRound(db: Db, round: string): Promise<string | null> {
+	const row = await db
+		.selectFrom('training_record')
+		.select('expires_at')
+		.where('round', '=', round)
+		.executeTakeFirst();
+	return row?.expires_at ?? null;
+}
+
 export interface GivenRound {
-	/** Its id, chosen when it was drawn. */
+	/** Its id, by which it was drawn. */
 	round: string;
 	personId: string;
 	kind: HazardId;

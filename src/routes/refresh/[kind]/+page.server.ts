@@ -6,13 +6,14 @@ import { drawRound } from '$lib/core/training/round';
 import { chosenIndex } from '$lib/screen/read/question-round';
 import { now } from '$lib/server/clock';
 import { pools } from '$lib/server/content';
+import { dueRoundId } from '$lib/server/training/due-round';
 import { takeRound } from '$lib/server/training/take-round';
 import { answersOf, recordsOf } from '$lib/server/training/training.repository';
 import type { Actions, PageServerLoad } from './$types';
 
 /** What a round carries with it, so that it can be drawn again to be marked. */
 const roundSchema = z.object({
-	round: z.uuid(),
+	round: z.string().min(1).max(64),
 	drawnAt: z.iso.datetime(),
 	questions: z.string().max(400)
 });
@@ -24,21 +25,22 @@ function poolOf(kind: string) {
 export const load: PageServerLoad = async ({ locals: { db, person, shop }, params }) => {
 	const pool = poolOf(params.kind);
 	const drawnAt = now();
-	const round = randomUUID();
-	const answers = person ? await answersOf(db, { personId: person.id, kind: pool.hazard }) : [];
+	const kind = pool.hazard;
+	const answers = person ? await answersOf(db, { personId: person.id, kind }) : [];
+	const round = person ? dueRoundId({ personId: person.id, kind, before: answers }) : randomUUID();
 	const records = person ? await recordsOf(db, person.id) : [];
 	const drawn = drawRound(pool, { answers, at: drawnAt, seed: round });
 	return {
-		kind: pool.hazard,
+		kind,
 		title: pool.title,
 		html: pool.html,
-		sign: HAZARDS[pool.hazard].sign,
+		sign: HAZARDS[kind].sign,
 		renewMonths: pool.renewMonths,
 		renewSource: pool.renewSource,
 		hash: pool.hash,
 		of: pool.questions.length,
 		zone: shop?.zone ?? 'UTC',
-		expiresAt: records.find(({ kind }) => kind === pool.hazard)?.expiresAt ?? null,
+		expiresAt: records.find((record) => record.kind === kind)?.expiresAt ?? null,
 		round,
 		drawnAt,
 		ids: drawn.map(({ id }) => id).join(' '),
@@ -68,7 +70,7 @@ export const actions: Actions = {
 		return taken === 'another round'
 			? fail(409, {
 					stale:
-						'Another round was answered meanwhile, so this one no longer fits. Here is a new one.'
+						'This round was answered already, or no longer fits what you answered since. Here is the one that comes now.'
 				})
 			: { marked: taken };
 	}
