@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { hurtsOf } from '../../src/lib/core/bench/bench-hurts';
+import { HAZARDS } from '../../src/lib/core/content/vocabulary';
 import type { Sheet } from '../../src/lib/core/materials/sheet';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { planSchema } from '../../src/lib/core/plan/plan';
+import { cupLabels } from '../../src/lib/core/process/cup-labels';
+
 import { draftOfSheet } from '../../src/lib/screen/material/draft-of-sheet';
 import { readSheet } from '../../src/lib/screen/material/read-sheet';
+import { BenchLog } from '../fixtures/bench-log';
 import { testInputs, testSheet } from '../fixtures/materials';
 
 const silent = (id: string, over: Partial<Sheet> = {}): Sheet => ({
@@ -50,6 +54,36 @@ describe('a plan of urethanes whose sheets tick no hazard', () => {
 		const texts = plan.warnings.filter(({ code }) => code === 'hazards-excluded');
 		expect(texts).toHaveLength(1);
 		expect(texts[0]?.text).toContain('check it before the first cup');
+	});
+});
+
+describe('a sheet whose hazard statements mean more than it ticks', () => {
+	const epoxy = {
+		family: 'epoxy' as const,
+		hazards: ['amine'],
+		hazardStatements: ['H317', 'H242']
+	};
+
+	test('has at the bench and on its cups what the plan asks protection against', () => {
+		const plan = planOf({ build: silent('brush-80', epoxy) });
+		const meant = ['amine', 'sensitizer', 'peroxide'] as const;
+		expect(plan.hazards).toEqual(expect.arrayContaining([...meant]));
+		const text = { slug: 'build-coat', hurts: [] } as unknown as Parameters<typeof hurtsOf>[0];
+		const shown = hurtsOf(text, 'build', plan).hazards.map(({ id }) => id);
+		expect(shown).toEqual(expect.arrayContaining([...meant]));
+		const [label] = cupLabels(new BenchLog(plan).state).filter(
+			({ materialName }) => materialName === plan.inputs.materials.build.name
+		);
+		const words = meant.map((id): string => HAZARDS[id].label);
+		expect(label?.hazards).toEqual(expect.arrayContaining(words));
+	});
+
+	test('plans nothing while it says that its SDS names none of it', () => {
+		const both = { sdsExcludesUsual: true as const, hazardStatements: ['H334'] };
+		const field = 'materials.build.sdsExcludesUsual';
+		expect(() => planOf({ build: silent('brush-80', both) })).toThrow(
+			expect.objectContaining({ problems: [expect.objectContaining({ path: field })] })
+		);
 	});
 });
 

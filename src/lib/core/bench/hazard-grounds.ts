@@ -1,5 +1,5 @@
 import type { HazardId } from '../content/vocabulary';
-import { statedHazards } from '../materials/hazards';
+import { statedHazards } from '../materials/stated-hazards';
 import type { Sheet } from '../materials/sheet';
 import { assumedHazards } from '../materials/usual-hazards';
 

@@ -29,27 +29,6 @@ const ANSWERS: Readonly<Record<HazardId, { ppe: readonly PpeId[]; briefing: Brie
 	'plaster-heat': { ppe: ['gloves', 'eye-protection', 'dust-mask'], briefing: 'exotherm-and-waste' }
 };
 
-/** Hazard statements that mean a hazard, whatever else the sheet names. GHS, UN rev. 9, annex 3. */
-const BY_STATEMENT: readonly [RegExp, HazardId][] = [
-	[/^H334|^EUH204/, 'isocyanate'],
-	[/^H31[47]|^EUH208/, 'sensitizer'],
-	[/^H22[456]/, 'solvent'],
-	[/^H24[0-2]/, 'peroxide']
-];
-
-/** Hazards that the hazard statements of a sheet mean, whether or not they are ticked on it. */
-export function statedHazards({
-	family,
-	hazardStatements
-}: Pick<Sheet, 'family' | 'hazardStatements'>): HazardId[] {
-	return hazardStatements.flatMap((statement) =>
-		BY_STATEMENT.filter(([pattern]) => pattern.test(statement)).map(([, id]) =>
-			// H334 alone does not make a silicone an isocyanate; its family decides.
-			id === 'isocyanate' && family !== 'urethane' ? 'sensitizer' : id
-		)
-	);
-}
-
 /** Present in every mold, whatever the materials: blades, wedges, sanding a frame clean, wet floors. */
 const ALWAYS: readonly HazardId[] = ['knife', 'heavy-lift', 'sanding-dust', 'slip'];
 
@@ -67,7 +46,6 @@ export function hazardsOf(
 	const found = new Set<HazardId>([...ALWAYS, ...computed]);
 	for (const sheet of sheets) {
 		for (const id of takenHazards(sheet)) if (isHazard(id)) found.add(id);
-		for (const id of statedHazards(sheet)) found.add(id);
 	}
 	return (Object.keys(ANSWERS) as HazardId[]).filter((id) => found.has(id));
 }

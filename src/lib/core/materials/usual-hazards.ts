@@ -1,5 +1,6 @@
 import { HAZARDS, type HazardId } from '../content/vocabulary';
 import type { MaterialFamily, Sheet } from './sheet';
+import { statedHazards } from './stated-hazards';
 
 /**
  * What materials of a family usually do to people; the one that makes the family dangerous first.
@@ -23,7 +24,7 @@ const USUAL: Readonly<Record<MaterialFamily, readonly HazardId[]>> = {
 	'plant fiber': ['sanding-dust']
 };
 
-type Harm = Pick<Sheet, 'family' | 'kind' | 'hazards' | 'sdsExcludesUsual'>;
+type Harm = Pick<Sheet, 'family' | 'kind' | 'hazards' | 'hazardStatements' | 'sdsExcludesUsual'>;
 
 /** Hazards usual for materials of this family in this use, whatever a sheet says; the defining one first. */
 export function usualHazards({
@@ -46,9 +47,19 @@ export function assumedHazards(sheet: Harm): HazardId[] {
 	return isSaid || sheet.sdsExcludesUsual ? [] : usual.filter((id) => !sheet.hazards.includes(id));
 }
 
-/** Hazards that a sheet names, and those that are assumed of it, in its own order. */
+/** Hazards that a sheet names, those that are assumed of it, and those that its hazard statements mean; in this order. */
 export function takenHazards(sheet: Harm): string[] {
-	return [...sheet.hazards, ...assumedHazards(sheet)];
+	return [...new Set([...sheet.hazards, ...assumedHazards(sheet), ...statedHazards(sheet)])];
+}
+
+/** Why a sheet can't say that its SDS excludes the usual hazards: it names one of them; null when it names none. */
+export function exclusionProblem(sheet: Harm): string | null {
+	if (!sheet.sdsExcludesUsual) return null;
+	const named = takenHazards(sheet);
+	const against = usualHazards(sheet).filter((id) => named.includes(id));
+	return against.length > 0
+		? `The sheet itself names ${hazardWords(against)}, by a tick or a hazard statement; accepted: those, or this tick.`
+		: null;
 }
 
 /** Names of hazards as a sentence takes them: "isocyanate; allergy, for life". */

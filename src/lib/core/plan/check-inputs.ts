@@ -2,6 +2,7 @@ import { bodyProblems } from '../geometry/solids';
 import { isShutFirst } from '../materials/contradictions';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
+import { exclusionProblem } from '../materials/usual-hazards';
 import { planInputsSchema, type PlanInputs } from './inputs';
 import { issueWords } from './issue-words';
 import { PlanError, type PlanProblem } from './plan-error';
@@ -74,6 +75,13 @@ function materialProblems({ materials }: PlanInputs): PlanProblem[] {
 			found.push({
 				path: `${path}.recoatCloses.timeS`,
 				message: `The recoat window of ${sheet.name} shuts before it opens: no coat could follow another. Accepted: a later end, or an earlier almost tack-free; mend its data sheet.`
+			});
+		}
+		const contradicted = exclusionProblem(sheet);
+		if (contradicted) {
+			found.push({
+				path: `${path}.sdsExcludesUsual`,
+				message: `${sheet.name}: ${contradicted}`
 			});
 		}
 		return [...found, ...timeProblems(path, sheet)];

@@ -1,11 +1,12 @@
 import { sheetContradictions } from '$lib/core/materials/contradictions';
 import { sheetSchema, type Sheet } from '$lib/core/materials/sheet';
+import { exclusionProblem } from '$lib/core/materials/usual-hazards';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { issueErrors } from '../form/issue-errors';
 import { readEntries, type FieldErrors } from '../form/read-entries';
 import { DENSITY_UNSAID, fitToKind, isCoating } from './kind-fields';
 import type { SheetDraft, TimeDraft } from './sheet-draft';
-import { exclusionProblem, hazardCautions } from './hazard-cautions';
+import { hazardCautions } from './hazard-cautions';
 import { sheetGaps } from './sheet-gaps';
 import { SHEET_NUMBERS } from './sheet-numbers';
 
