@@ -96,3 +96,47 @@ test('after harm to somebody only the server can say that work goes on', () => {
 		notDone: { refusal: expect.stringMatching(/needs the server/) }
 	});
 });
+
+test('away from the server too, diisocyanates are handled with training in date', () => {
+	const log = new BenchLog(handPlan()).toCoats();
+	const weighed = () =>
+		form({
+			type: 'cup.weighed',
+			'massesG.A': '80',
+			'massesG.B': '100',
+			'lots.A': 'a1',
+			'lots.B': 'b1'
+		});
+	const judge = (training: KeptJob['training']) => {
+		const { kept, folded } = known(log);
+		return actAway(
+			weighed(),
+			{ kept: { ...kept, training: training ?? null }, folded },
+			{ doer, at: log.at }
+		);
+	};
+	expect(judge({})).toMatchObject({
+		notDone: { refusal: expect.stringContaining('no training on isocyanates on record') }
+	});
+	expect(judge({ [MAKER]: '2031-03-02T14:00:00.000Z' })).toHaveProperty('act');
+	expect(judge(null)).toHaveProperty('act');
+});
+
+test('whether somebody else may mix, only the server knows where training is asked for', () => {
+	const log = new BenchLog(handPlan({ people: 2 })).toCoats().brief('ada').coat(180);
+	const cup = { massesG: { A: 80, B: 100 }, lots: { A: 'a1', B: 'b1' } };
+	log.do('cup.weighed', cup).do('cup.mixed').do('cup.weighed', cup);
+	const judge = (training: KeptJob['training']) => {
+		const { kept, folded } = known(log);
+		const mixed = form({ type: 'cup.mixed', mixedBy: 'ada' });
+		return actAway(
+			mixed,
+			{ kept: { ...kept, training: training ?? null }, folded },
+			{ doer, at: log.at }
+		);
+	};
+	expect(judge({ [MAKER]: '2031-03-02T14:00:00.000Z' })).toMatchObject({
+		notDone: { refusal: expect.stringContaining('This needs the server') }
+	});
+	expect(judge(null)).toHaveProperty('act');
+});

@@ -3,7 +3,8 @@ import { sql } from 'kysely';
 import { dueRoundId } from '../../src/lib/server/training/due-round';
 import { takeRound, type Taking } from '../../src/lib/server/training/take-round';
 import { drawRound } from '../../src/lib/core/training/round';
-import type { ProcessEvent } from '../../src/lib/core/process/events';
+import type { EventType, ProcessEvent } from '../../src/lib/core/process/events';
+import { askedTraining } from '../../src/lib/server/training/asked-training';
 import { appendEvent } from '../../src/lib/server/append';
 import { pools } from '../../src/lib/server/content';
 import type { Db } from '../../src/lib/server/database';
@@ -12,7 +13,6 @@ import { addPerson } from '../../src/lib/server/people.repository';
 import { getShop, saveShop } from '../../src/lib/server/shop.repository';
 import {
 	answersOf,
-	expiriesOf,
 	insertRound,
 	recordsOf
 } from '../../src/lib/server/training/training.repository';
@@ -162,31 +162,35 @@ test.each(['training_answer', 'training_record'])('rows of %s are never changed'
 	await expect(sql.raw(`delete from ${table}`).execute(db)).rejects.toThrow('written once');
 });
 
-/** A mold at its briefing, everything read, in a shop that asks for training or does not. */
-async function atTheBriefing(asksTraining: boolean) {
+/** A mold just before its first act of this type, in a shop that asks for training or does not. */
+async function beforeThe(type: EventType, asksTraining: boolean) {
 	const db = await testStore();
-	await saveShop(db, { ...testInputs().shop, ...(asksTraining ? { asksTraining } : {}) });
+	const { shop } = testInputs();
+	await saveShop(db, shop);
 	const plan = handPlan();
 	const jobId = 'job-00001';
 	await createJob(db, { id: jobId, plan, by: CREW.supervisor, at: AT, content: {} });
-	const acts = actsOf(plan, jobId, 'frame');
-	const end = acts.findIndex(({ event }) => event.type === 'brief.finished');
+	const acts = actsOf(plan, jobId, ({ coatIndex }) => coatIndex > 0);
+	const end = acts.findIndex(({ event }) => event.type === type);
 	const post = ({ id, seq, event }: (typeof acts)[number], change: Partial<ProcessEvent> = {}) =>
 		appendEvent(db, {
 			jobId,
 			id,
 			seq,
 			event: { ...event, ...change } as ProcessEvent,
-			recordedAt: event.at
+			recordedAt: event.at,
+			isSigned: true
 		});
 	for (const act of acts.slice(0, end)) expect((await post(act)).status).toBe('appended');
+	if (asksTraining) await saveShop(db, { ...shop, asksTraining });
 	const finish = acts[end];
-	if (!finish) throw new Error('no briefing to finish');
-	return { db, finish, post };
+	if (!finish) throw new Error(`no ${type}`);
+	return { db, finish, post, then: acts[end + 1] };
 }
+const atTheBriefing = (asksTraining: boolean) => beforeThe('brief.finished', asksTraining);
 
 /** Gives the rehearsed worker, who is nobody of a store, a name in it and a training. */
-async function train(db: Db, expiresAt: string) {
+async function train(db: Db, expiresAt: string, passedAt = AT) {
 	await db
 		.insertInto('person')
 		.values({
@@ -204,7 +208,7 @@ async function train(db: Db, expiresAt: string) {
 		round: 'round-1',
 		personId: CREW.worker,
 		kind: 'isocyanate',
-		at: AT,
+		at: passedAt,
 		textHash: pool!.hash,
 		answers: [{ question: 'smell', isRight: true }],
 		expiresAt
@@ -223,7 +227,6 @@ test('in date it is taken, run out it is not, by the time of the act', async () 
 	const inDate = await atTheBriefing(true);
 	await train(inDate.db, later(10 * 86_400));
 	expect(await post2(inDate)).toBe('appended');
-	expect(await expiriesOf(inDate.db, 'isocyanate')).toEqual({ [CREW.worker]: later(10 * 86_400) });
 	const over = await atTheBriefing(true);
 	await train(over.db, over.finish.event.at);
 	expect(await post2(over)).toBe('refused');
@@ -236,4 +239,48 @@ test('a shop that does not ask takes it, as shops made before do', async () => {
 	const asked = await atTheBriefing(false);
 	expect((await getShop(asked.db))?.asksTraining).toBeUndefined();
 	expect(await post2(asked)).toBe('appended');
+});
+
+test('what was passed after the act does not count for it', async () => {
+	const late = await atTheBriefing(true);
+	const after = new Date(Date.parse(late.finish.event.at) + 1000).toISOString();
+	await train(late.db, later(10 * 86_400), after);
+	expect(await post2(late)).toBe('refused');
+});
+
+test('a cup is weighed by somebody in date; weighed, it is mixed though the training ran out', async () => {
+	const untrained = await beforeThe('cup.weighed', true);
+	expect(await post2(untrained)).toBe('refused');
+	const { db, finish, post, then } = await beforeThe('cup.weighed', true);
+	await train(db, new Date(Date.parse(finish.event.at) + 1).toISOString());
+	expect((await post(finish)).status).toBe('appended');
+	if (then?.event.type !== 'cup.mixed') throw new Error('nothing is mixed');
+	expect(await post(then)).toMatchObject({ status: 'appended' });
+});
+
+test.each([CREW.supervisor, 'constructor', '__proto__'])(
+	'beside who lays, %s without a training does not mix',
+	async (mixedBy) => {
+		const { db, finish, post, then } = await beforeThe('cup.mixed', true);
+		await train(db, later(10 * 86_400));
+		expect((await post(finish)).status).toBe('appended');
+		expect(then).toBeDefined();
+		const answer = await post({ ...then!, event: { ...finish.event, at: then!.event.at } }, {
+			mixedBy
+		} as Partial<ProcessEvent>);
+		expect('reason' in answer && answer.reason).toContain('Of whoever mixes, there is no training');
+	}
+);
+
+test('a bench is told of nobody else’s training', async () => {
+	const db = await testStore();
+	const [ben, dee] = [await somebody(db), await somebody(db, 'Dee Okafor')];
+	for (const personId of [ben, dee]) await round(db, personId, { at: AT });
+	const shop = { ...testInputs().shop, asksTraining: true };
+	const expiresAt = '2031-03-02T14:00:00.000Z';
+	const asked = (personId: string, at: string) => askedTraining(db, shop, { personId, at });
+	expect(await asked(ben, later(60))).toEqual({ [ben]: expiresAt });
+	expect(await asked('constructor', later(60))).toEqual({});
+	expect(await asked(ben, later(-60))).toEqual({});
+	expect(await askedTraining(db, testInputs().shop, { personId: ben, at: AT })).toBeNull();
 });

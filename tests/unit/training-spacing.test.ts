@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { HAZARD_IDS } from '../../src/lib/core/content/vocabulary';
-import { drawRound, ROUND_SIZE } from '../../src/lib/core/training/round';
+import { drawRound, dueInPool, ROUND_SIZE } from '../../src/lib/core/training/round';
 import { dueQuestions, standingOf, type Answered } from '../../src/lib/core/training/spacing';
 import { expiryOf, isInDate } from '../../src/lib/core/training/training';
 import { pools } from '../../src/lib/server/content';
@@ -35,6 +35,13 @@ describe('what was missed is asked again', () => {
 		const late = [...early, said('a', true, 1), said('a', false, 2)];
 		expect(standingOf(late).dueAt).toBe(days(2));
 		expect(standingOf([said('b', true, 0)]).dueAt).toBeNull();
+	});
+
+	test('is counted as long as it is among the questions', () => {
+		const pool = [...pools.values()][0]!;
+		const { id } = pool.questions[0]!;
+		const answers = [said(id, false, 0), said('taken out since', false, 0)];
+		expect(dueInPool(pool, answers, days(1))).toBe(1);
 	});
 
 	test('comes first in the next round, longest due on top', () => {

@@ -1,6 +1,5 @@
 import { HAZARDS } from '$lib/core/content/vocabulary';
-import { ROUND_SIZE } from '$lib/core/training/round';
-import { dueQuestions } from '$lib/core/training/spacing';
+import { dueInPool, ROUND_SIZE } from '$lib/core/training/round';
 import { now } from '$lib/server/clock';
 import { pools } from '$lib/server/content';
 import { answersOf, recordsOf } from '$lib/server/training/training.repository';
@@ -14,18 +13,22 @@ export const load: PageServerLoad = async ({ locals: { db, person, shop } }) => 
 		at,
 		zone: shop?.zone ?? 'UTC',
 		roundSize: ROUND_SIZE,
-		kinds: [...pools.values()].map(({ hazard, title, questions, renewMonths, renewSource }) => ({
-			kind: hazard,
-			title,
-			sign: HAZARDS[hazard].sign,
-			questions: questions.length,
-			renewMonths,
-			renewSource,
-			due: dueQuestions(
-				answers.filter(({ kind }) => kind === hazard),
-				at
-			).length,
-			expiresAt: records.find(({ kind }) => kind === hazard)?.expiresAt ?? null
-		}))
+		kinds: [...pools.values()].map((pool) => {
+			const { hazard, title, questions, renewMonths, renewSource } = pool;
+			return {
+				kind: hazard,
+				title,
+				sign: HAZARDS[hazard].sign,
+				questions: questions.length,
+				renewMonths,
+				renewSource,
+				due: dueInPool(
+					pool,
+					answers.filter(({ kind }) => kind === hazard),
+					at
+				),
+				expiresAt: records.find(({ kind }) => kind === hazard)?.expiresAt ?? null
+			};
+		})
 	};
 };

@@ -14,7 +14,12 @@ import type { TroubleId } from '../content/vocabulary';
 import { sectionOfJob } from '../process/section-of-job';
 import { cupAtScale } from './bench-cup';
 import { ENGLISH, type Words } from '../language/words';
-import { handlesIsocyanate, outOfDateWords, type Expiries } from '../training/asked-training';
+import {
+	expiryIn,
+	handlesIsocyanate,
+	outOfDateWords,
+	type Expiries
+} from '../training/asked-training';
 import { withBriefingTitles } from './briefing-titles';
 import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
@@ -42,7 +47,7 @@ interface Looking {
 	zone: string;
 	system: UnitSystem;
 	texts: BenchTexts;
-	/** Training on isocyanates by person, when the shop asks for it in date; else null. */
+	/** This person's training on isocyanates, under their id, when the shop asks for it in date; else null. */
 	training: Expiries | null;
 	/** The reader's language; English when left out. */
 	words?: Words;
@@ -82,7 +87,7 @@ export function benchView(
 			...step,
 			acts: step.acts.map((act) =>
 				inWords(
-					asked(act, c, training && outOfDateWords(training[viewer.id], at, w)),
+					asked(act, c, training && outOfDateWords(expiryIn(training, viewer.id), at, w)),
 					names,
 					texts.briefings,
 					w

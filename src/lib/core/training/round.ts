@@ -26,6 +26,12 @@ interface Drawing {
 	seed: string;
 }
 
+/** How many questions of a pool are to be asked again; what is no longer in it can't be learned any more. */
+export function dueInPool(pool: Pool, answers: readonly Answered[], at: string): number {
+	const asked = new Set(pool.questions.map(({ id }) => id));
+	return dueQuestions(answers, at).filter((id) => asked.has(id)).length;
+}
+
 /**
  * A round from a pool: what was missed and is due, then what was never asked, then what was asked
  * longest ago. Chance comes from the seed alone, so that a round can be drawn again to be marked.

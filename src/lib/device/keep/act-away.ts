@@ -6,6 +6,12 @@ import type { ProcessEvent } from '$lib/core/process/events';
 import { secondsBetween } from '$lib/core/process/instant';
 import { advance, contextOf } from '$lib/core/process/job';
 import { TROUBLES } from '$lib/core/process/troubles';
+import {
+	expiryIn,
+	handlerOf,
+	handlesIsocyanate,
+	outOfDateWords
+} from '$lib/core/training/asked-training';
 import type { FoldedJob } from './fold-waiting';
 import { LONGEST_AWAY_S, titleIn, type KeptJob } from './kept-job';
 import type { WaitingAct } from './waiting-act';
@@ -44,7 +50,9 @@ export function actAway(
 	const { label } = read;
 	const id = String(form.get('id') ?? '');
 	const refusal =
-		asksForServer(event, folded, words) ?? objectionTo({ id, event }, { kept, folded, words });
+		asksForServer(event, folded, words) ??
+		untrained(event, { kept, folded, words }) ??
+		objectionTo({ id, event }, { kept, folded, words });
 	if (refusal !== null) return { notDone: notDone({ type, label, refusal }, form) };
 	return {
 		act: {
@@ -81,4 +89,16 @@ function asksForServer(
 	return event.type === 'trouble.mended' && trouble !== null && TROUBLES[trouble.id].needsAnother
 		? errors.needsServer
 		: null;
+}
+
+/** What keeps somebody from handling diisocyanates whose training this device does not know to be in date. */
+function untrained(
+	event: ProcessEvent,
+	{ kept, folded, words }: KnownJob & { words: Words }
+): string | null {
+	if (!kept.training || !handlesIsocyanate(event.type, contextOf(folded.state))) return null;
+	const handler = handlerOf(event);
+	return handler === event.by
+		? outOfDateWords(expiryIn(kept.training, handler), event.at, words)
+		: words.errors.mixerNeedsServer;
 }

@@ -60,6 +60,7 @@ export class BenchDesk {
 		this.#kept = await keptUpToDate(this.#db, {
 			jobId: this.jobId,
 			lang: this.words.lang,
+			viewerId: this.viewer.id,
 			at,
 			signal
 		});

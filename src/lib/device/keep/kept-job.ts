@@ -16,7 +16,7 @@ export interface KeptJob {
 	zone: string;
 	system: UnitSystem;
 	texts: BenchTexts;
-	/** Training on isocyanates by person, when the shop asks for it in date. */
+	/** Training on isocyanates of whoever it was read for, when the shop asks for it in date. */
 	training?: Expiries | null;
 	/** Version of the app these were kept by: another one may judge, and word, otherwise. */
 	version: string;

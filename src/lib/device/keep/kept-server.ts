@@ -3,6 +3,8 @@ import type { Lang } from '$lib/core/language/locale';
 import type { StoredEvent } from '$lib/core/log/chain';
 import type { ProcessEvent } from '$lib/core/process/events';
 import { secondsBetween } from '$lib/core/process/instant';
+import { expiryIn } from '$lib/core/training/asked-training';
+import { isInDate } from '$lib/core/training/training';
 import type { KeptDatabase } from './kept-database';
 import { LONGEST_AWAY_S, type KeptJob } from './kept-job';
 import { pagesCache } from './pages-cache';
@@ -36,16 +38,24 @@ export async function keptUpToDate(
 	{
 		jobId,
 		lang,
+		viewerId,
 		at,
 		signal
-	}: { jobId: string; lang: Lang; at: string; signal?: AbortSignal | undefined }
+	}: {
+		jobId: string;
+		lang: Lang;
+		viewerId: string;
+		at: string;
+		signal?: AbortSignal | undefined;
+	}
 ): Promise<KeptJob | null> {
 	const kept = await db.get('jobs', jobId);
-	// Names, texts and training change seldom; half a day is often enough.
+	// Names and texts change seldom, half a day is often enough; who is kept from work may pass at any time.
 	const isFresh =
 		kept?.version === version &&
 		kept.texts.lang === lang &&
-		secondsBetween(kept.wholeAt ?? '', at) < LONGEST_AWAY_S;
+		secondsBetween(kept.wholeAt ?? '', at) < LONGEST_AWAY_S &&
+		(!kept.training || isInDate(expiryIn(kept.training, viewerId), at));
 	const found = kept && isFresh ? await grown(kept, signal) : await whole(jobId, signal);
 	const wholeAt = isFresh ? (kept.wholeAt ?? at) : at;
 	const fresh = found && { ...found, version, heardAt: at, wholeAt };

@@ -10,11 +10,20 @@ import {
 } from '$lib/core/training/asked-training';
 import type { Db } from '../database';
 import { getShop } from '../shop.repository';
-import { expiriesOf } from './training.repository';
+import { heldUntil } from './training.repository';
 
-/** Until when each person's training on isocyanates holds; null where the shop does not ask for it. */
-export async function askedTraining(db: Db, shop: Shop): Promise<Expiries | null> {
-	return shop.asksTraining ? expiriesOf(db, 'isocyanate') : null;
+/**
+ * Until when this person's training on isocyanates holds; null where the shop does not ask for it. Of others it
+ * is not told: what somebody has learned is seen by themselves and by those who sign.
+ */
+export async function askedTraining(
+	db: Db,
+	shop: Shop,
+	viewer: { personId: string; at: string }
+): Promise<Expiries | null> {
+	if (!shop.asksTraining) return null;
+	const expiresAt = await heldUntil(db, { kind: 'isocyanate', ...viewer });
+	return expiresAt === undefined ? {} : { [viewer.personId]: expiresAt };
 }
 
 /**
@@ -31,7 +40,7 @@ export async function untrainedWords(
 	const shop = await getShop(db);
 	if (!shop?.asksTraining) return null;
 	const handler = handlerOf(event);
-	const expiries = await expiriesOf(db, 'isocyanate', handler);
-	const words = outOfDateWords(expiries[handler], event.at, w);
+	const held = { kind: 'isocyanate', personId: handler, at: event.at } as const;
+	const words = outOfDateWords(await heldUntil(db, held), event.at, w);
 	return words && handler !== event.by ? w.rules.ofMixer(words) : words;
 }

@@ -50,20 +50,19 @@ export async function recordsOf(db: Db, personId: string): Promise<TrainingRecor
 	return (await recordsByPerson(db)).get(personId) ?? [];
 }
 
-/** Until when training of one kind holds, by person; for one person when `personId` is given. */
-export async function expiriesOf(
+/** Until when training of one kind holds that a person had passed by `at`; undefined when there was none. */
+export async function heldUntil(
 	db: Db,
-	kind: HazardId,
-	personId?: string
-): Promise<Record<string, string>> {
-	const rows = await db
+	{ kind, personId, at }: { kind: HazardId; personId: string; at: string }
+): Promise<string | undefined> {
+	const row = await db
 		.selectFrom('training_record')
-		.select((e) => ['person_id', e.fn.max('expires_at').as('expires_at')])
+		.select((e) => e.fn.max('expires_at').as('expires_at'))
 		.where('kind', '=', kind)
-		.$if(personId !== undefined, (query) => query.where('person_id', '=', personId ?? ''))
-		.groupBy('person_id')
-		.execute();
-	return Object.fromEntries(rows.map(({ person_id, expires_at }) => [person_id, expires_at]));
+		.where('person_id', '=', personId)
+		.where('passed_at', '<=', new Date(at).toISOString())
+		.executeTakeFirst();
+	return row?.expires_at ?? undefined;
 }
 
 /** Until when the record of one round counts; null when it was not passed. */

@@ -1,7 +1,7 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import { HAZARDS } from '$lib/core/content/vocabulary';
 import { isLocale, LOCALE_TITLES, LOCALES } from '$lib/core/language/locale';
-import { dueQuestions } from '$lib/core/training/spacing';
+import { dueInPool } from '$lib/core/training/round';
 import { mayManage } from '$lib/screen/people/people-rights';
 import { now } from '$lib/server/clock';
 import { pools } from '$lib/server/content';
@@ -29,19 +29,23 @@ export const load: PageServerLoad = async ({ locals: { db, person: viewer }, par
 		locales: LOCALES.map((value) => ({ value, label: LOCALE_TITLES[value] })),
 		member: { id, name, role, retired },
 		answered: answers.length,
-		kinds: [...pools.values()].map(({ hazard, title, questions, renewMonths }) => ({
-			kind: hazard,
-			title,
-			sign: HAZARDS[hazard].sign,
-			questions: questions.length,
-			renewMonths,
-			passedAt: records.find(({ kind }) => kind === hazard)?.passedAt ?? null,
-			expiresAt: records.find(({ kind }) => kind === hazard)?.expiresAt ?? null,
-			due: dueQuestions(
-				answers.filter(({ kind }) => kind === hazard),
-				at
-			).length
-		}))
+		kinds: [...pools.values()].map((pool) => {
+			const { hazard, title, questions, renewMonths } = pool;
+			return {
+				kind: hazard,
+				title,
+				sign: HAZARDS[hazard].sign,
+				questions: questions.length,
+				renewMonths,
+				passedAt: records.find(({ kind }) => kind === hazard)?.passedAt ?? null,
+				expiresAt: records.find(({ kind }) => kind === hazard)?.expiresAt ?? null,
+				due: dueInPool(
+					pool,
+					answers.filter(({ kind }) => kind === hazard),
+					at
+				)
+			};
+		})
 	};
 };
 

@@ -26,6 +26,8 @@ export const errors: ErrorWords = {
 		'Este dispositivo no ha oído al servidor en medio día. Escríbalo en papel, y vuelva a identificarse cuando haya línea',
 	needsServer:
 		'Esto necesita el servidor: él sabe quién puede decir que el trabajo sigue. Espere la línea',
+	mixerNeedsServer:
+		'Esto necesita el servidor: él sabe si la formación de quien mezcla está vigente. Espere la línea, o mezcle usted cuando este vaso esté puesto',
 	storageFull:
 		'Este dispositivo no puede guardarlo: su almacén está lleno o cerrado. Escríbalo en papel',
 	somebody: 'alguien'

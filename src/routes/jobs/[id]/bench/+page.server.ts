@@ -17,15 +17,16 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 	if (!person || !shop) error(401, 'Sign in first.');
 	const job = await jobOrError(db, params.id);
 	locals.isTranslated = true;
+	const at = now();
 	const view = benchView(job, {
 		viewer: person,
 		names: await namesById(db),
-		at: now(),
+		at,
 		zone: shop.zone,
 		system: shop.units,
 		texts: benchTextsByLang[langOf(locals.locale)],
 		words: wordsOf(locals.locale),
-		training: await askedTraining(db, shop),
+		training: await askedTraining(db, shop, { personId: person.id, at }),
 		actId: newActId()
 	});
 	const { section, system } = view;

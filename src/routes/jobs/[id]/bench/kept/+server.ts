@@ -1,5 +1,6 @@
 import { error, json } from '@sveltejs/kit';
 import { langOf } from '$lib/core/language/locale';
+import { now } from '$lib/server/clock';
 import { benchTextsByLang } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { askedTraining } from '$lib/server/training/asked-training';
@@ -19,6 +20,6 @@ export const GET: RequestHandler = async ({ locals, params }) => {
 		zone: shop.zone,
 		system: shop.units,
 		texts: benchTextsByLang[langOf(locals.locale)],
-		training: await askedTraining(db, shop)
+		training: await askedTraining(db, shop, { personId: person.id, at: now() })
 	});
 };
