@@ -171,7 +171,7 @@ export type SignCode = keyof typeof SIGNS;
 
 export const HAZARDS: Record<HazardId, Sign> = {
 	isocyanate: { label: 'Isocyanate', sign: 'W016' },
-	amine: { label: 'Amine, caustic to skin', sign: 'W023' },
+	amine: { label: 'Caustic hardener or catalyst', sign: 'W023' },
 	styrene: { label: 'Styrene vapor', sign: 'W021' },
 	peroxide: { label: 'Organic peroxide', sign: 'W028' },
 	solvent: { label: 'Flammable vapor', sign: 'W021' },

@@ -4,7 +4,8 @@ import type { Sheet } from './sheet';
 /** Hazard statements that mean a hazard, whatever else the sheet names. GHS, UN rev. 9, annex 3. */
 const BY_STATEMENT: readonly [RegExp, HazardId][] = [
 	[/^H334|^EUH204/, 'isocyanate'],
-	[/^H31[47]|^EUH208/, 'sensitizer'],
+	[/^H314/, 'amine'],
+	[/^H317|^EUH208/, 'sensitizer'],
 	[/^H22[456]/, 'solvent'],
 	[/^H24[0-2]/, 'peroxide']
 ];
