@@ -7,6 +7,8 @@ import type { BenchView } from '$lib/core/bench/bench-view';
 const WAYS = {
 	weights: async () => (await import('./WeightsField.svelte')).default,
 	lots: async () => (await import('./LotFields.svelte')).default,
+	choice: async () => (await import('./ChoiceField.svelte')).default,
+	photos: async () => (await import('./PhotoField.svelte')).default,
 	rows: async () => (await import('./RowsField.svelte')).default,
 	nextCup: async () => (await import('./NextCup.svelte')).default,
 	briefings: async () => (await import('./BriefingList.svelte')).default,
@@ -39,6 +41,9 @@ function piecesOf({ step, briefings }: BenchView): Name[] {
 	const isShown: Record<Name, boolean> = {
 		weights: kinds.has('weights'),
 		lots: kinds.has('lots'),
+		choice: kinds.has('choice'),
+		// Every act takes them, nearly all without.
+		photos: step.acts.some(({ type }) => type === 'trouble.reported'),
 		rows: kinds.has('points') || kinds.has('dimensions'),
 		nextCup: step.ahead !== null || step.acts.some(({ type }) => type === 'cup.applied'),
 		briefings: briefings.some(({ isRead }) => !isRead),

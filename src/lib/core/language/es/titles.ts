@@ -48,7 +48,7 @@ export const titles: TitleWords = {
 	},
 	hazards: {
 		isocyanate: 'Isocianato',
-		amine: 'Amina, cáustica para la piel',
+		amine: 'Endurecedor o catalizador cáustico',
 		styrene: 'Vapor de estireno',
 		peroxide: 'Peróxido orgánico',
 		solvent: 'Vapor inflamable',
