@@ -1,7 +1,7 @@
-import { loadWords } from '$lib/core/language/load-words';
+import { loadScreenWords } from '$lib/core/language/load-words';
 import type { LayoutLoad } from './$types';
 
 export const load: LayoutLoad = async ({ data }) => ({
 	...data,
-	words: await loadWords(data.locale)
+	words: await loadScreenWords(data.locale)
 });

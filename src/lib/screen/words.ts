@@ -1,14 +1,14 @@
 import { getContext, setContext } from 'svelte';
-import { ENGLISH, type Words } from '$lib/core/language/words';
+import { ENGLISH_ON_SCREEN, type ScreenWords } from '$lib/core/language/screen-words';
 
 const KEY = Symbol('words');
 
 /** Lets every component below this one speak the reader's language, where the page does. */
-export function shareWords(words: () => Words): void {
+export function shareWords(words: () => ScreenWords): void {
 	setContext(KEY, words);
 }
 
 /** The words of the page at hand, to be read anew when the page changes; English where nobody has said. */
-export function getWords(): () => Words {
-	return getContext<(() => Words) | undefined>(KEY) ?? (() => ENGLISH);
+export function getWords(): () => ScreenWords {
+	return getContext<(() => ScreenWords) | undefined>(KEY) ?? (() => ENGLISH_ON_SCREEN);
 }

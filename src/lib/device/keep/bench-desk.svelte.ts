@@ -39,7 +39,7 @@ export class BenchDesk {
 		db: KeptDatabase,
 		private readonly jobId: string,
 		private readonly viewer: Viewer,
-		private readonly words: Words
+		readonly words: Words
 	) {
 		this.#db = db;
 		this.#acts = keptActs(db);

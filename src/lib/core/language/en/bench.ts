@@ -9,6 +9,7 @@ interface Count {
 export const bench = {
 	next: 'Then',
 	speak: 'Speak',
+	whyUndone: 'What was wrong with the entry',
 	untilWhen: 'Until when',
 	howMuch: 'How much',
 	planned: (text: string) => `planned ${text}`,

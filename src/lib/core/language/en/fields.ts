@@ -152,7 +152,6 @@ export const fields = {
 	},
 	why: 'Why',
 	whyAbandoned: 'Why the job is given up',
-	whyUndone: 'What was wrong with the entry',
 	hold: {
 		lookAt: 'Anything the supervisor should look at',
 		backTo: 'Send back to',

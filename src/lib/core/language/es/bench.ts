@@ -4,6 +4,7 @@ import { plural } from '../plural';
 export const bench: BenchWords = {
 	next: 'Después',
 	speak: 'Voz',
+	whyUndone: 'Qué estaba mal en la anotación',
 	untilWhen: 'Hasta cuándo',
 	howMuch: 'Cuánto',
 	planned: (text) => `previsto ${text}`,

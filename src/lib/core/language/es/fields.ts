@@ -152,7 +152,6 @@ export const fields: FieldWords = {
 	},
 	why: 'Por qué',
 	whyAbandoned: 'Por qué se deja el trabajo',
-	whyUndone: 'Qué estaba mal en la anotación',
 	hold: {
 		lookAt: 'Algo que el supervisor deba mirar',
 		backTo: 'Devolver a',

@@ -50,5 +50,5 @@ export const INTERRUPTING: FieldMakers = {
 	'job.paused': (_c, { fields }) => [longText('reason', fields.why, true)],
 	'job.takenOver': (_c, w) => [note(w)],
 	'job.abandoned': (_c, { fields }) => [longText('reason', fields.whyAbandoned, true)],
-	'act.undone': (_c, { fields }) => [longText('reason', fields.whyUndone, true)]
+	'act.undone': (_c, { bench }) => [longText('reason', bench.whyUndone, true)]
 };
