@@ -207,7 +207,7 @@ describe('plans over random valid inputs', () => {
 			fc.property(inputsOf(solids), (wanted) => {
 				made += tried(wanted);
 			}),
-			{ numRuns: 40 }
+			{ numRuns: 160 }
 		);
 		expect(made).toBeGreaterThan(4);
 	}, 60_000);
