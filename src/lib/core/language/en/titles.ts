@@ -1,11 +1,3 @@
-import { HAZARDS, PPE, SIGNS, type SignCode } from '../../content/vocabulary';
-
-function labelsOf<K extends string>(named: Readonly<Record<K, { label: string }>>) {
-	return Object.fromEntries(
-		Object.entries<{ label: string }>(named).map(([id, { label }]) => [id, label])
-	) as Record<K, string>;
-}
-
 /** Names of what a job is made of, as people read them. */
 export const titles = {
 	phases: {
@@ -53,9 +45,59 @@ export const titles = {
 		readyToOpen: 'Ready to open',
 		moldAccepted: 'Mold accepted'
 	},
-	hazards: labelsOf(HAZARDS),
-	ppe: labelsOf(PPE),
-	/** Meaning of ISO 7010 signs in our own words. */
-	signs: SIGNS as Record<SignCode, string>
+	hazards: {
+		isocyanate: 'Isocyanate',
+		amine: 'Amine, caustic to skin',
+		styrene: 'Styrene vapor',
+		peroxide: 'Organic peroxide',
+		solvent: 'Flammable vapor',
+		'silica-dust': 'Silica dust',
+		'glass-fiber': 'Glass fiber',
+		'sanding-dust': 'Sanding dust',
+		knife: 'Sharp blade',
+		'heavy-lift': 'Heavy or awkward lift',
+		'hot-cup': 'Hot cup',
+		slip: 'Slippery floor',
+		'plaster-heat': 'Setting plaster burns',
+		sensitizer: 'Allergy, for life'
+	},
+	ppe: {
+		gloves: 'Gloves',
+		'eye-protection': 'Eye protection',
+		apron: 'Apron',
+		respirator: 'Respirator',
+		'dust-mask': 'Dust mask',
+		'face-shield': 'Face shield',
+		'safety-shoes': 'Safety shoes',
+		sleeves: 'Sleeves'
+	},
+	/** Meaning of ISO 7010 signs in our own words; the same list as `SIGNS`. */
+	signs: {
+		W001: 'General warning',
+		W011: 'Slippery surface',
+		W016: 'Toxic material',
+		W017: 'Hot surface',
+		W021: 'Flammable material',
+		W022: 'Sharp edge',
+		W023: 'Corrosive substance',
+		W028: 'Oxidizing substance',
+		M002: 'Read the instructions',
+		M004: 'Wear eye protection',
+		M008: 'Wear safety shoes',
+		M009: 'Wear gloves',
+		M010: 'Wear protective clothing',
+		M011: 'Wash your hands',
+		M013: 'Wear a face shield',
+		M016: 'Wear a mask',
+		M017: 'Wear a respirator',
+		M026: 'Wear an apron',
+		P002: 'No smoking',
+		P003: 'No open flame',
+		P022: 'No eating or drinking',
+		E003: 'First aid',
+		E011: 'Eyewash',
+		E012: 'Safety shower',
+		F001: 'Fire extinguisher'
+	}
 };
 export type TitleWords = typeof titles;
