@@ -47,7 +47,7 @@ export const titles = {
 	},
 	hazards: {
 		isocyanate: 'Isocyanate',
-		amine: 'Amine, caustic to skin',
+		amine: 'Caustic hardener or catalyst',
 		styrene: 'Styrene vapor',
 		peroxide: 'Organic peroxide',
 		solvent: 'Flammable vapor',
