@@ -12,9 +12,6 @@ const test = testOnOneServer(async (app) => {
 	return signInByName(app, CREW.supervisor);
 });
 
-/** A page that hangs; how fast it answers is measured by the speed lines, not here. */
-const HUNG_MS = 5000;
-
 /** About 4 n² triangles of our own. */
 function wavyFile(n: number): Uint8Array {
 	return binaryStl(
@@ -73,7 +70,7 @@ test('five million triangles are looked at first, judged to the end, and leave t
 			type: 'times',
 			description: `numbers ${readMs.toFixed(0)} ms, picture ${lookMs.toFixed(0)} ms, all ${endMs.toFixed(0)} ms, longest silence ${longestMs.toFixed(0)} ms`
 		});
-		expect(longestMs).toBeLessThan(HUNG_MS);
+		expect(longestMs).toBeLessThan(2000);
 	} finally {
 		await rm(folder, { recursive: true });
 	}
