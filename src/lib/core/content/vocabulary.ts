@@ -1,3 +1,5 @@
+import { titles } from '../language/en/titles';
+
 /** Phases of a job, in the order in which they are worked. */
 export const PHASE_IDS = [
 	'brief',
@@ -139,60 +141,34 @@ export interface Sign {
  * Signs in use, with their meaning in our own words. Source: ISO 7010; W001, M002 and P001 checked
  * against a published extract, the others from memory.
  */
-export const SIGNS = {
-	W001: 'General warning',
-	W011: 'Slippery surface',
-	W016: 'Toxic material',
-	W017: 'Hot surface',
-	W021: 'Flammable material',
-	W022: 'Sharp edge',
-	W023: 'Corrosive substance',
-	W028: 'Oxidizing substance',
-	M002: 'Read the instructions',
-	M004: 'Wear eye protection',
-	M008: 'Wear safety shoes',
-	M009: 'Wear gloves',
-	M010: 'Wear protective clothing',
-	M011: 'Wash your hands',
-	M013: 'Wear a face shield',
-	M016: 'Wear a mask',
-	M017: 'Wear a respirator',
-	M026: 'Wear an apron',
-	P002: 'No smoking',
-	P003: 'No open flame',
-	P022: 'No eating or drinking',
-	E003: 'First aid',
-	E011: 'Eyewash',
-	E012: 'Safety shower',
-	F001: 'Fire extinguisher'
-} as const;
+export const SIGNS = titles.signs;
 
 export type SignCode = keyof typeof SIGNS;
 
 export const HAZARDS: Record<HazardId, Sign> = {
-	isocyanate: { label: 'Isocyanate', sign: 'W016' },
-	amine: { label: 'Caustic hardener or catalyst', sign: 'W023' },
-	styrene: { label: 'Styrene vapor', sign: 'W021' },
-	peroxide: { label: 'Organic peroxide', sign: 'W028' },
-	solvent: { label: 'Flammable vapor', sign: 'W021' },
-	'silica-dust': { label: 'Silica dust', sign: 'W001' },
-	'glass-fiber': { label: 'Glass fiber', sign: 'W001' },
-	'sanding-dust': { label: 'Sanding dust', sign: 'W001' },
-	knife: { label: 'Sharp blade', sign: 'W022' },
-	'heavy-lift': { label: 'Heavy or awkward lift', sign: 'W001' },
-	'hot-cup': { label: 'Hot cup', sign: 'W017' },
-	slip: { label: 'Slippery floor', sign: 'W011' },
-	'plaster-heat': { label: 'Setting plaster burns', sign: 'W017' },
-	sensitizer: { label: 'Allergy, for life', sign: 'W001' }
+	isocyanate: { label: titles.hazards.isocyanate, sign: 'W016' },
+	amine: { label: titles.hazards.amine, sign: 'W023' },
+	styrene: { label: titles.hazards.styrene, sign: 'W021' },
+	peroxide: { label: titles.hazards.peroxide, sign: 'W028' },
+	solvent: { label: titles.hazards.solvent, sign: 'W021' },
+	'silica-dust': { label: titles.hazards['silica-dust'], sign: 'W001' },
+	'glass-fiber': { label: titles.hazards['glass-fiber'], sign: 'W001' },
+	'sanding-dust': { label: titles.hazards['sanding-dust'], sign: 'W001' },
+	knife: { label: titles.hazards.knife, sign: 'W022' },
+	'heavy-lift': { label: titles.hazards['heavy-lift'], sign: 'W001' },
+	'hot-cup': { label: titles.hazards['hot-cup'], sign: 'W017' },
+	slip: { label: titles.hazards.slip, sign: 'W011' },
+	'plaster-heat': { label: titles.hazards['plaster-heat'], sign: 'W017' },
+	sensitizer: { label: titles.hazards.sensitizer, sign: 'W001' }
 };
 
 export const PPE: Record<PpeId, Sign> = {
-	gloves: { label: 'Gloves', sign: 'M009' },
-	'eye-protection': { label: 'Eye protection', sign: 'M004' },
-	apron: { label: 'Apron', sign: 'M026' },
-	respirator: { label: 'Respirator', sign: 'M017' },
-	'dust-mask': { label: 'Dust mask', sign: 'M016' },
-	'face-shield': { label: 'Face shield', sign: 'M013' },
-	'safety-shoes': { label: 'Safety shoes', sign: 'M008' },
-	sleeves: { label: 'Sleeves', sign: 'M010' }
+	gloves: { label: titles.ppe.gloves, sign: 'M009' },
+	'eye-protection': { label: titles.ppe['eye-protection'], sign: 'M004' },
+	apron: { label: titles.ppe.apron, sign: 'M026' },
+	respirator: { label: titles.ppe.respirator, sign: 'M017' },
+	'dust-mask': { label: titles.ppe['dust-mask'], sign: 'M016' },
+	'face-shield': { label: titles.ppe['face-shield'], sign: 'M013' },
+	'safety-shoes': { label: titles.ppe['safety-shoes'], sign: 'M008' },
+	sleeves: { label: titles.ppe.sleeves, sign: 'M010' }
 };

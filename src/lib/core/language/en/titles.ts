@@ -71,7 +71,7 @@ export const titles = {
 		'safety-shoes': 'Safety shoes',
 		sleeves: 'Sleeves'
 	},
-	/** Meaning of ISO 7010 signs in our own words; the same list as `SIGNS`. */
+	/** Meaning of ISO 7010 signs in our own words. */
 	signs: {
 		W001: 'General warning',
 		W011: 'Slippery surface',
