@@ -6,7 +6,7 @@ test.each([
 	['H314', 'epoxy', ['amine']],
 	['H317', 'epoxy', ['sensitizer']],
 	['H334', 'urethane', ['isocyanate']],
-	['H334', 'silicone', ['sensitizer']],
+	['H334', 'tin silicone', ['sensitizer']],
 	['H226', 'polyester', ['solvent']],
 	['H242', 'polyester', ['peroxide']],
 	['H315', 'epoxy', []]
