@@ -83,6 +83,10 @@ export const bench = {
 		droppedLong: 'The line to the server dropped. Trying again.'
 	},
 	stage: {
+		notYetEntered: (act: string) => `“${act}” is not entered yet`,
+		doNotEnter: 'Do not enter it',
+		laidLate: 'It was laid all the same',
+		toDecide: 'For a supervisor to decide',
 		takeOverFrom: (who: string) => `Take over from ${who}`,
 		them: 'them',
 		inHand: (who: string) => `${who} has this mold in hand`,

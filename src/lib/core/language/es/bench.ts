@@ -78,6 +78,10 @@ export const bench: BenchWords = {
 		droppedLong: 'La línea con el servidor se cayó. Intentándolo otra vez.'
 	},
 	stage: {
+		notYetEntered: (act) => `«${act}» todavía no está anotado`,
+		doNotEnter: 'No anotarlo',
+		laidLate: 'Se aplicó de todos modos',
+		toDecide: 'Para que decida un supervisor',
 		takeOverFrom: (who) => `Tomar el relevo de ${who}`,
 		them: 'esa persona',
 		inHand: (who) => `${who} tiene este molde entre manos`,
