@@ -33,7 +33,11 @@ test('a statement that the store refuses spoils no other work', async () => {
 			trx.insertInto('setting').values({ name, value: '' }).execute()
 		);
 	const told = await Promise.allSettled([insert('a'), insert('a'), insert('b')]);
-	expect(told.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);
+	// Which of the two that are alike comes first is the database's affair.
+	expect(told.slice(0, 2).map(({ status }) => status)).toSatisfy(
+		(two: string[]) => two.includes('fulfilled') && two.includes('rejected')
+	);
+	expect(told[2]?.status).toBe('fulfilled');
 	expect(await settings(db)).toEqual(['a', 'b']);
 });
 
