@@ -71,3 +71,8 @@ describe('a quantity as a person reads it', () => {
 		);
 	});
 });
+
+test('a value beside another is told in the unit of that one', () => {
+	expect(displayQuantity(9971.8, 'g', 'SI')).toBe('9,971.8 g');
+	expect(displayQuantity(9971.8, 'g', 'SI', 11_163)).toBe('9.972 kg');
+});

@@ -1,3 +1,4 @@
+import { HAZARDS } from '../content/vocabulary';
 import { strictestDustLimit, type DustId } from '../laws/dust-limits';
 import type { Sheet } from '../materials/sheet';
 import { takenHazards } from '../materials/usual-hazards';
@@ -61,7 +62,7 @@ export function unknowns(used: readonly Sheet[], steps: AirSection['steps']): st
 		const open = found.filter((hazard) => hazard === 'amine' || hazard === 'peroxide' || !hasStep);
 		return open.length > 0
 			? [
-					`${name}: ${open.join(', ')} in the air; nobody can compute how much from its data sheet. The SDS says what to do.`
+					`${name}: ${open.map((hazard) => HAZARDS[hazard].label.toLowerCase()).join(', ')} in the air; nobody can compute how much from its data sheet. The SDS says what to do.`
 				]
 			: [];
 	});

@@ -80,7 +80,8 @@ export function liftOf(
 	const likelyIndex = liftingIndex({ massG, rwlG: limit.rwlG });
 	if (advice.way !== 'one person' && index !== 1) {
 		const by = advice.way === 'hoist or pallet truck' ? 'a hoist or pallet truck' : advice.way;
-		const likely = heaviestG > massG ? ` (likely ${displayQuantity(massG, 'g', units)})` : '';
+		const likely =
+			heaviestG > massG ? ` (likely ${displayQuantity(massG, 'g', units, heaviestG)})` : '';
 		const text = `${what} can weigh ${displayQuantity(heaviestG, 'g', units)}${likely}: turn and lift it with ${by}. ${reason} ${advice.caution}`;
 		warn(draft, 'warn', 'lifting', 'people', text);
 	}

@@ -1,7 +1,7 @@
 import { lowestSurfaceC } from '../laws/dew-point';
 import { moistureWarning } from '../laws/humidity';
 import { neverAllClear } from '../laws/never-all-clear';
-import type { HazardId } from '../content/vocabulary';
+import { HAZARDS, type HazardId } from '../content/vocabulary';
 import type { Sheet } from '../materials/sheet';
 import { warn, type Draft } from './trace';
 
@@ -37,6 +37,7 @@ function warnOfAir(draft: Draft, hazards: readonly HazardId[]): void {
 	const found = hazards.filter((id) => IN_THE_AIR.includes(id));
 	if (found.length === 0) return;
 	const { cautions } = neverAllClear([{ sensitizer: found.includes('isocyanate') }]);
-	const text = `Vapor: ${found.join(', ')}. No number in this plan says that the air is safe to breathe. ${cautions.join(' ')}`;
+	const named = found.map((id) => HAZARDS[id].label.toLowerCase());
+	const text = `In the air of this work: ${named.join(', ')}. No number in this plan says that the air is safe to breathe. ${cautions.join(' ')}`;
 	warn(draft, 'warn', 'vapor', 'people', text);
 }

@@ -62,15 +62,21 @@ function massWithOunces(valueG: number, text: string): string {
  *
  * SI or US customary; factors are exact (see `customary.ts`). A mass below 10 kg stays in grams in
  * both systems, because that is what the scale reads. Values that are not finite read "—".
+ * `beside`: another value of the sentence, whose unit is taken, so that the two can be compared.
  */
-export function displayValue(value: number, unit: Unit, system: UnitSystem): DisplayValue {
+export function displayValue(
+	value: number,
+	unit: Unit,
+	system: UnitSystem,
+	beside = value
+): DisplayValue {
 	if (!Number.isFinite(value)) return { value, unit, text: '—' };
 	if (unit === 's') return { value, unit, text: durationText(value) };
 	if (unit === 'currency') return { value, unit: '', text: moneyText(value) };
 	if (unit === 'currency/h')
 		return { value, unit: 'per hour', text: `${moneyText(value)} per hour` };
 
-	const scale = displayScale(value, unit, system);
+	const scale = displayScale(beside, unit, system);
 	const shown = scale.convert(value);
 	const text = joined(numberText(shown, scale.digits, scale.decimals), scale.unit);
 	const isGramsInUs = system === 'US' && scale.unit === 'g';
@@ -78,8 +84,13 @@ export function displayValue(value: number, unit: Unit, system: UnitSystem): Dis
 }
 
 /** The text of `displayValue`: number, space and unit, ready for a screen or a print. */
-export function displayQuantity(value: number, unit: Unit, system: UnitSystem): string {
-	return displayValue(value, unit, system).text;
+export function displayQuantity(
+	value: number,
+	unit: Unit,
+	system: UnitSystem,
+	beside = value
+): string {
+	return displayValue(value, unit, system, beside).text;
 }
 
 /**
