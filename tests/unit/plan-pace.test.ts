@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
-import { detailInputs } from '../fixtures/materials';
+import { detailInputs, testInputs, testSheet } from '../fixtures/materials';
 
 const withPeople = (people: number) => makePlan(detailInputs({ people }));
 
@@ -32,4 +32,20 @@ describe('the pace of a crew', () => {
 			label: 'of them lay, one mixes ahead'
 		});
 	});
+});
+
+test('a coat laid so long that its first place shuts before its last can be tested is warned of', () => {
+	const { materials } = testInputs();
+	const closingAfter = (minutes: number) => {
+		const build = { ...testSheet('brush-80'), recoatCloses: { timeS: 60 * minutes, atC: 23 } };
+		const plan = makePlan(testInputs({ people: 1, materials: { ...materials, build } }));
+		return plan.warnings.filter(({ code }) => ['window-short', 'window-shut'].includes(code));
+	};
+	expect(closingAfter(600)).toEqual([]);
+	const [coat] = makePlan(testInputs({ people: 1 })).coats;
+	const neededS = (coat?.paceS ?? 0) + (coat?.tackTestS ?? 0);
+	const [short] = closingAfter(Math.floor(neededS / 60));
+	expect(short).toMatchObject({ code: 'window-short', severity: 'warn' });
+	expect(short?.text).toMatch(/laying it takes .* Lay it with more people/);
+	expect(closingAfter(50)[0]).toMatchObject({ code: 'window-shut', severity: 'refuse' });
 });

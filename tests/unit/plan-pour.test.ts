@@ -33,9 +33,10 @@ describe('a first pour of a fast casting material', () => {
 
 	test('is planned in batches that one person mixes and pours before they turn', () => {
 		const { material } = curingMaterial(fast)!;
-		const turnsS = workableS(material, { kind: 'cup', massG: batches.massG }, 23);
-		// 1.5 kg a minute: common practice, no source.
-		expect(batches.mixS + (60 * batches.massG) / 1500).toBeLessThanOrEqual(turnsS);
+		// 1 K warmer than the thermometer says, and three times as fast over ten: common practice, no source.
+		const turnsS = 3 ** -0.1 * workableS(material, { kind: 'cup', massG: batches.massG }, 23);
+		// 1.5 kg a minute, and a tenth of the pot life to spare: common practice, no source.
+		expect(batches.mixS + (60 * batches.massG) / 1500).toBeLessThanOrEqual(0.9 * turnsS);
 		expect(batches.count).toBe(Math.ceil(plan.pour.massG / batches.largestG));
 		expect(batches.count).toBeGreaterThan(1);
 		expect(batches.workingS).toBe(Math.floor(turnsS - 45));
@@ -110,6 +111,7 @@ test('a slow casting that fits one bucket says nothing, and when it must be in',
 	expect(plan.pour.batches?.count).toBe(1);
 	expect(said(plan, 'pour-time')).toEqual([]);
 	const { low = 0, high = 0 } = plan.figures['pour.batches.workingS'] ?? {};
-	expect(low).toBeLessThan(plan.pour.batches?.workingS ?? 0);
+	// What must end in time is counted from the short end.
+	expect(low).toBe(plan.pour.batches?.workingS);
 	expect(high).toBeGreaterThan(plan.pour.batches?.workingS ?? 0);
 });

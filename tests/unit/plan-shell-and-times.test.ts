@@ -1,27 +1,52 @@
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { type Plan } from '../../src/lib/core/plan/plan';
-import { testInputs, testSheet } from '../fixtures/materials';
+import { roomTime } from '../../src/lib/core/plan/room-time';
+import { testInputs, testSheet, testShop } from '../fixtures/materials';
 
 const codes = (plan: Plan, severity?: string) =>
 	plan.warnings.filter((w) => !severity || w.severity === severity).map(({ code }) => code);
 
 describe('times follow the room', () => {
-	test('ten degrees warmer halves the waits, ten cooler doubles them (Q10 = 2, textbook rule)', () => {
-		const coat = (roomTemperatureC: number) => makePlan(testInputs({ roomTemperatureC })).coats[0];
-		expect(coat(23)?.tackTestS).toBe(2700);
-		expect(coat(33)?.tackTestS).toBe(23 * 60);
-		expect(coat(13)?.tackTestS).toBe(5400);
-		expect(coat(33)?.windowClosesS).toBe(7200);
+	// 1 K of a thermometer and a speed of 1.5 to 3 times over ten kelvin: common practice, no source.
+	test.each([
+		{ roomC: 23, testS: 2700 * 3 ** 0.1, closesS: 14_400 * 3 ** -0.1 },
+		{ roomC: 33, testS: 2700 * 1.5 ** -0.9, closesS: 14_400 * 3 ** -1.1 },
+		{ roomC: 13, testS: 2700 * 3 ** 1.1, closesS: 14_400 * 1.5 ** 0.9 }
+	])(
+		'at $roomC °C a coat is tested when it is likely ready at the latest, and its window shuts when it may at the soonest',
+		({ roomC, testS, closesS }) => {
+			const [coat] = makePlan(testInputs({ roomTemperatureC: roomC })).coats;
+			expect(coat?.tackTestS).toBe(60 * Math.ceil(testS / 60));
+			expect(coat?.windowClosesS).toBe(60 * Math.floor(closesS / 60));
+		}
+	);
+
+	test('where thermometer and rule leave nothing open, ten degrees halve and double (Q10 = 2, textbook rule)', () => {
+		const timeS = (temperatureC: number) =>
+			roomTime({
+				label: 'almost tack-free',
+				sheet: { timeS: 2700, atC: 23 },
+				fallback: 'tackFreeS',
+				temperatureC,
+				safe: 'exact'
+			}).timeS;
+		expect(timeS(33)).toBeCloseTo(1350, 9);
+		expect(timeS(13)).toBeCloseTo(5400, 9);
 	});
 
 	test('two times of the data sheet win over the rule', () => {
 		const { materials } = testInputs();
 		const tackFree = { timeS: 2700, atC: 23, second: { timeS: 1500, atC: 30 } };
 		const build = { ...testSheet('brush-80'), tackFree };
-		const plan = makePlan(testInputs({ materials: { ...materials, build }, roomTemperatureC: 30 }));
+		const shop = { ...testShop, roomSpreadK: 0 };
+		const plan = makePlan(
+			testInputs({ materials: { ...materials, build }, roomTemperatureC: 30, shop })
+		);
 		expect(plan.coats[0]?.tackTestS).toBe(1500);
-		expect(plan.figures['coats.0.tackTestS']?.law.id).toBe('arrhenius');
+		const inputs = plan.figures['coats.0.tackTestS']?.inputs.map(({ symbol }) => symbol);
+		expect(inputs).toContain('E_a');
+		expect(inputs).not.toContain('Q10');
 	});
 
 	test('a room outside the data sheet is warned of; damp air stops a urethane, not a silicone', () => {

@@ -155,7 +155,7 @@ describe('gaps in a data sheet', () => {
 		const bare = { ...testSheet('brush-80'), tackFree: undefined, recoatCloses: undefined };
 		const shell = { ...testSheet('paste-9'), demold: undefined };
 		const plan = makePlan(testInputs({ materials: { ...materials, build: bare, shell } }));
-		expect(plan.coats[0]?.tackTestS).toBe(45 * 60);
+		expect(plan.coats[0]?.tackTestS).toBe(60 * Math.ceil(45 * 3 ** 0.1));
 		expect(plan.figures['coats.0.tackTestS']?.inputs[0]?.origin).toBe('default');
 		expect(codes(plan).filter((code) => code === 'sheet-gap')).toHaveLength(2);
 		expect(codes(makePlan(testInputs()))).not.toContain('sheet-gap');

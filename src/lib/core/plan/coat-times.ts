@@ -1,5 +1,7 @@
 import { brushBackLaw, brushBackS } from '../laws/brush-back';
+import { displayQuantity } from '../quantity/display';
 import { roundUpTo } from '../quantity/rounding';
+import type { Unit } from '../quantity/unit';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS } from './defaults';
 import { roomTime } from './room-time';
@@ -22,10 +24,14 @@ export function coatTimes(
 		thicknessMm: number;
 		/** From the start of mixing the last cup to its being laid. */
 		layS: number;
+		/** From the first mixing to the last empty cup. */
+		paceS: number;
 	}
 ): CoatTimes {
 	const { path, title, sheet, kind } = given;
 	const { temperatureC } = draft;
+	const inUnits = (value: number, unit: Unit) =>
+		displayQuantity(value, unit, draft.inputs.shop.units);
 	const tack = roomTime({
 		label: 'almost tack-free',
 		sheet: sheet.tackFree,
@@ -72,7 +78,15 @@ export function coatTimes(
 			'refuse',
 			'window-shut',
 			'coats',
-			`${title}: at ${temperatureC} °C the recoat window shuts before the coat is almost tack-free; the data sheet of ${sheet.name} can't be worked with here.`
+			`${title}: at ${inUnits(temperatureC, 'C')} the recoat window may shut before the coat is surely almost tack-free: ${inUnits(windowClosesS, 's')} against ${inUnits(tackTestS, 's')}. Ask the maker of ${sheet.name} for its times at a second temperature, or keep the room nearer to the data sheet’s.`
+		);
+	} else if (windowClosesS < given.paceS + tackTestS) {
+		warn(
+			draft,
+			'warn',
+			'window-short',
+			'coats',
+			`${title}: laying it takes ${inUnits(given.paceS, 's')}, and the last cup is almost tack-free ${inUnits(tackTestS, 's')} after that; where the first cup was laid, the window has shut ${inUnits(windowClosesS, 's')} after it. Lay it with more people, or test and recoat where it was laid first.`
 		);
 	}
 	return {

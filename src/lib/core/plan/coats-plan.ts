@@ -59,7 +59,15 @@ export function coatsPlan(draft: Draft, build: GloveBuild, frame: FramePlan): Co
 		});
 		paceS.push(batch.paceS);
 		const layS = batch.mixS + (60 * (batch.cups[0]?.massG ?? 0)) / shop.brushingGPerMin;
-		const times = coatTimes(draft, { path, title, kind, sheet, thicknessMm, layS });
+		const times = coatTimes(draft, {
+			path,
+			title,
+			kind,
+			sheet,
+			thicknessMm,
+			layS,
+			paceS: batch.paceS
+		});
 		return {
 			id: `${kind}-${number}`,
 			kind,

@@ -51,6 +51,7 @@ export const DEFAULTS = {
 		[1000, 1500, 2500],
 		'g/min'
 	),
+	pourSpare: entry('share of a pot life that a pour leaves to spare', 0.1, 'fraction'),
 	pourBucketG: entry('most that one person mixes, lifts and pours at a time', 15_000, 'g'),
 	pourLoss: entry('casting left in cups and spills', 0.05, 'fraction'),
 	moldLifePours: between('pours before a glove is worn out', [25, 50, 100], 'count'),

@@ -11,7 +11,7 @@ import { roomTime } from './room-time';
 import { computed, entered, fromSheet, traced, type Draft } from './trace';
 
 /**
- * The largest cup of a material: what one person lays before it turns, at the room's temperature, no
+ * The largest cup of a material: what one person lays before it is likely to turn, at the room's temperature, no
  * more than the mass its pot life was measured at (it heats itself), and no more than fits the shelf.
  *
  * @throws PlanError when no time or no room is left for a cup
@@ -33,28 +33,29 @@ export function largestCup(
 		temperatureC: draft.temperatureC,
 		safe: 'exact'
 	});
-	const afterMixingS = (potS: number): number => Math.max(0, Math.floor(potS - mixS));
+	const potS = pot.range?.low ?? pot.timeS;
+	const afterMixingS = (lifeS: number): number => Math.max(0, Math.floor(lifeS - mixS));
 	const workingS = traced(draft, `${path}.workingS`, {
 		label: `${title}: time to lay a cup after mixing`,
-		value: afterMixingS(pot.timeS),
+		value: afterMixingS(potS),
 		...(pot.range && { low: afterMixingS(pot.range.low), high: afterMixingS(pot.range.high) }),
 		unit: 's',
 		law: pot.law,
 		inputs: [...pot.inputs, mixInput],
-		note: 'Pot life at the room’s temperature less the mixing, in whole seconds.'
+		note: 'The shortest likely pot life at the room’s temperature less the mixing, in whole seconds.'
 	});
 	const shelfG = Math.max(...shop.cupVolumesMl) * FILL_LIMIT_FRACTION * sheet.mixedDensityGPerMl;
 	const measuredG = isSilicone(sheet) ? Infinity : (sheet.potLife?.massG ?? Infinity);
 	const limitG = Math.min(shelfG, measuredG);
 	const byTimeG = largestCupG({
-		workingTimeS: Math.max(1, pot.timeS),
+		workingTimeS: Math.max(1, potS),
 		mixingTimeS: mixS,
 		layingRateGPerMin: rateGPerMin,
 		limitG
 	});
 	const largestG = roundDownTo(byTimeG ?? 0, shop.scaleReadabilityG);
 	if (byTimeG === null || largestG <= 2 * CUP_LOSS_G) {
-		const minutes = (pot.timeS / 60).toFixed(1);
+		const minutes = (potS / 60).toFixed(1);
 		throw new PlanError([
 			{
 				path: `${place}.potLife`,
@@ -75,7 +76,7 @@ export function largestCup(
 		law: largestCupLaw,
 		inputs: [
 			entered('q', 'laying rate of one person', rateGPerMin, 'g/min'),
-			computed('t_work', 'pot life at room temperature', pot.timeS, 's'),
+			computed('t_work', 'shortest likely pot life at room temperature', potS, 's'),
 			mixInput,
 			...limits
 		],

@@ -5,11 +5,12 @@ import {
 	type ProfilePoint
 } from '../laws/cure-profile';
 import { cureRateFrom } from '../laws/cure-rate';
-import { roundUpTo } from '../quantity/rounding';
+import { roundDownTo, roundUpTo } from '../quantity/rounding';
 import type { Sheet } from '../materials/sheet';
 import { endOfTaskMs } from './calendar-plan';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
+import { likelyRates } from './room-time';
 import { workingTimes } from './shift-hours';
 import { entered, fromSheet, traced, type Draft } from './trace';
 import { withinLaw } from './within-law';
@@ -126,9 +127,12 @@ function fromStart(points: readonly ProfilePoint[], nightC: number): ProfilePoin
 	return [{ atS: 0, temperatureC: startC }, ...ordered.slice(next)];
 }
 
+const shifted = (profile: readonly ProfilePoint[], byK: number): ProfilePoint[] =>
+	profile.map(({ atS, temperatureC }) => ({ atS, temperatureC: temperatureC + byK }));
+
 /**
- * How long a sheet's cure takes from an instant on, through warm shifts and cold nights, in whole
- * minutes; null, with a warning, when it is not reached within 60 days or the night is too cold.
+ * How long a sheet's cure is likely to take at most from an instant on, through warm shifts and cold
+ * nights, in whole minutes; null, with a warning, when it is not reached within 60 days or the night is too cold.
  */
 function nightCureS(
 	draft: Draft,
@@ -136,13 +140,24 @@ function nightCureS(
 ): number | null {
 	const { path, label, sheet, fromMs, nightC } = given;
 	const { at, rate } = cureOf(sheet);
-	const cureS = withinLaw(draft, 'cure', label, () =>
-		reachedAfterS(nightProfile(draft, fromMs, nightC), at.timeS, { referenceC: at.atC, rate })
-	);
-	if (cureS === null) return null;
+	const profile = nightProfile(draft, fromMs, nightC);
+	const offK = draft.inputs.shop.roomSpreadK ?? DEFAULTS.thermometerK.value;
+	const ends = withinLaw(draft, 'cure', label, () => {
+		const cures = likelyRates(rate).flatMap((each) =>
+			[-offK, offK].map((byK) =>
+				reachedAfterS(shifted(profile, byK), at.timeS, { referenceC: at.atC, rate: each })
+			)
+		);
+		const reached = cures.filter((cureS) => cureS !== null);
+		if (reached.length < cures.length) return null;
+		return { soonestS: Math.min(...reached), latestS: Math.max(...reached) };
+	});
+	if (ends === null) return null;
 	return traced(draft, path, {
 		label,
-		value: roundUpTo(cureS, 60),
+		value: roundUpTo(ends.latestS, 60),
+		low: roundDownTo(ends.soonestS, 60),
+		high: roundUpTo(ends.latestS, 60),
 		unit: 's',
 		law: equivalentTimeLaw,
 		inputs: [
@@ -151,8 +166,12 @@ function nightCureS(
 				: [defaultInput('t_e', 'demoldS'), defaultInput('T_ref', 'referenceC')]),
 			entered('T_day', 'room in the shifts', draft.temperatureC, 'C'),
 			entered('T_night', 'room outside the shifts', nightC, 'C'),
+			draft.inputs.shop.roomSpreadK === undefined
+				? defaultInput('ΔT', 'thermometerK')
+				: entered('ΔT', 'how far a place may differ from it', offK, 'K'),
+			...(rate.kind === 'q10' ? [defaultInput('Q10', 'q10')] : []),
 			defaultInput('ramp', 'nightRampS')
 		],
-		note: 'Counted hour by hour from the start that was asked for; the test decides.'
+		note: 'The longest that is likely, counted hour by hour from the start that was asked for; the test decides.'
 	});
 }

@@ -107,7 +107,7 @@ export function pourBatches(
 			law: curingMaterial(casting) ? massEffectLaw : q10Law,
 			inputs: [...pace.potInputs, batch, mix],
 			...spread({ low: afterMixingS(potShare.low), high: afterMixingS(potShare.high) }),
-			note: 'Pot life in the mass of a batch, at the room’s temperature, less the mixing, in whole seconds.'
+			note: 'Shortest likely pot life in the mass of a batch, at the room’s temperature, less the mixing, in whole seconds.'
 		}),
 		spanS: traced(draft, 'pour.batches.spanS', {
 			label: 'First pour: from the first mixing to the last batch’s being in',

@@ -15,10 +15,10 @@ export interface PourPace {
 	largestG: number;
 	largestRange: Range;
 	mixS: number;
-	/** Likely share of the pot life between the warmest and the coldest place of the room. */
+	/** Likely ends of the pot life as shares of the shortest, which is what `workS` tells: `low` is 1. */
 	potShare: Range;
 	potInputs: FigureInput[];
-	/** Pot life in a batch of this mass at the room's temperature; a larger one heats itself. */
+	/** Shortest likely pot life in a batch of this mass at the room's temperature; a larger one heats itself. */
 	workS: (massG: number) => number;
 	isLimitedByTime: boolean;
 }
@@ -74,23 +74,24 @@ export function pourPace(draft: Draft): PourPace | null {
 	});
 	const curing = curingMaterial(casting);
 	const kPerS = curing && calibrated(curing.material);
+	const ends = pot.range ?? { low: pot.timeS, high: pot.timeS };
+	const shortest = ends.low / pot.timeS;
 	const workS = (massG: number): number =>
 		curing && kPerS !== null
-			? workableIn(
+			? shortest *
+				workableIn(
 					curing.material,
 					{ kind: 'cup', massG: Math.max(LIGHTEST_G, massG) },
 					draft.temperatureC,
 					kPerS
 				)
-			: pot.timeS;
+			: ends.low;
 	const limitG = DEFAULTS.pourBucketG.value;
 	const { value: rateGPerMin, range: rates } = DEFAULTS.pourGPerMin;
-	const potShare = {
-		low: (pot.range?.low ?? pot.timeS) / pot.timeS,
-		high: (pot.range?.high ?? pot.timeS) / pot.timeS
-	};
+	const potShare = { low: 1, high: ends.high / ends.low };
+	const used = 1 - DEFAULTS.pourSpare.value;
 	const at = (rate: number, share: number): number =>
-		largestInTimeG({ mixS, rateGPerMin: rate, limitG }, (massG) => share * workS(massG));
+		largestInTimeG({ mixS, rateGPerMin: rate, limitG }, (massG) => used * share * workS(massG));
 	const exactG = at(rateGPerMin, 1);
 	const largestG = roundDownTo(exactG, shop.scaleReadabilityG);
 	return {
@@ -121,8 +122,14 @@ export function traceLargestBatch(draft: Draft, pace: PourPace): number {
 		law: largestCupLaw,
 		inputs: [
 			defaultInput('q', 'pourGPerMin'),
-			computed('t_work', 'pot life in that mass, at room temperature', workS(largestG), 's'),
+			computed(
+				't_work',
+				'shortest likely pot life in that mass, at room temperature',
+				workS(largestG),
+				's'
+			),
 			casting.mixS ? fromSheet('t_mix', 'mixing', mixS, 's') : defaultInput('t_mix', 'mixS'),
+			defaultInput('s_spare', 'pourSpare'),
 			defaultInput('m_bucket', 'pourBucketG')
 		],
 		...(isOneNumber(largestRange)

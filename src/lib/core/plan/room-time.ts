@@ -14,6 +14,7 @@ import { DEFAULTS, defaultInput, type DefaultKey } from './defaults';
 import { computed, entered, fromSheet } from './trace';
 
 export interface RoomTime {
+	/** The safe end of the range, the likely time for "exact". */
 	timeS: number;
 	law: Law;
 	inputs: FigureInput[];
@@ -25,12 +26,13 @@ export interface RoomTime {
 const MINUTE_S = 60;
 
 /**
- * A data-sheet time at the room's temperature, in whole minutes rounded to the safe side; the
- * default when the sheet gives none.
+ * A data-sheet time at the room's temperature, in whole minutes; the default when the sheet gives none.
+ * A wait takes the latest that is likely and a window the soonest, so that neither is told too early
+ * or too late where room, thermometer or rule of thumb are off.
  *
  * @param spreadK - how far a place in the room may differ from it: a wait is then counted in the
  *   coldest, a window in the warmest
- * @param safe - "later" for a wait, "sooner" for a window that shuts; "exact" is not rounded
+ * @param safe - "later" for a wait, "sooner" for a window that shuts; "exact" is the likely time, not rounded
  * @throws RangeError for a temperature outside −10 to 80 °C
  */
 export function roomTime(given: {
@@ -41,7 +43,7 @@ export function roomTime(given: {
 	spreadK?: number | undefined;
 	safe: 'later' | 'sooner' | 'exact';
 }): RoomTime {
-	const { label, sheet, fallback, temperatureC, spreadK = 0, safe } = given;
+	const { label, sheet, fallback, temperatureC, spreadK, safe } = given;
 	const at = sheet ?? { timeS: DEFAULTS[fallback].value, atC: DEFAULTS.referenceC.value };
 	const points = [at, ...(sheet?.second ? [sheet.second] : [])].map(({ timeS, atC }) => ({
 		timeS,
@@ -50,9 +52,9 @@ export function roomTime(given: {
 	const rate = cureRateFrom(points);
 	const first = { timeS: at.timeS, temperatureC: at.atC };
 	const exactS = timeAtTemperatureS(first, temperatureC, rate);
-	const isSpread = spreadK > 0 && safe !== 'exact';
-	const offK = given.spreadK ?? DEFAULTS.thermometerK.value;
-	const range = likelyRange(first, { temperatureC, spreadK: offK }, rate, safe);
+	const offK = spreadK ?? DEFAULTS.thermometerK.value;
+	const { low, high } = likelyEnds(first, { temperatureC, spreadK: offK }, rate, safe);
+	const range = isOneNumber({ low, high }) ? null : { low, high };
 	const stated: FigureInput[] = sheet
 		? [
 				fromSheet('t_1', label, at.timeS, 's'),
@@ -60,12 +62,12 @@ export function roomTime(given: {
 			]
 		: [defaultInput('t_1', fallback), defaultInput('T_1', 'referenceC')];
 	return {
-		timeS: safe === 'exact' ? exactS : safeS(first, { temperatureC, spreadK }, rate, safe),
-		law: isSpread ? cureWindowLaw : rate.kind === 'arrhenius' ? arrheniusLaw : q10Law,
+		timeS: safe === 'exact' ? exactS : safe === 'later' ? high : low,
+		law: safe !== 'exact' ? cureWindowLaw : rate.kind === 'arrhenius' ? arrheniusLaw : q10Law,
 		inputs: [
 			...stated,
 			entered('T_2', 'room temperature', temperatureC, 'C'),
-			...(given.spreadK === undefined
+			...(spreadK === undefined
 				? [defaultInput('ΔT', 'thermometerK')]
 				: [entered('ΔT', 'how far a place may differ from it', spreadK, 'K')]),
 			rate.kind === 'arrhenius'
@@ -82,22 +84,23 @@ export function roomTime(given: {
 	};
 }
 
-/** Between the warmest and the coldest place, at every rate that it may follow; null when nothing moves it. */
-function likelyRange(
+/** Between the warmest and the coldest place, at every rate that it may follow. */
+function likelyEnds(
 	first: TimeAt,
 	place: { temperatureC: number; spreadK: number },
 	rate: CureRate,
 	safe: 'later' | 'sooner' | 'exact'
-): Range | null {
+): Range {
 	const at = (offK: number, each: CureRate) =>
 		timeAtTemperatureS(first, place.temperatureC + offK, each);
-	const times = likely(rate).map((each) => ({
+	const times = likelyRates(rate).map((each) => ({
 		soonest: safe === 'exact' ? at(place.spreadK, each) : safeS(first, place, each, 'sooner'),
 		latest: safe === 'exact' ? at(-place.spreadK, each) : safeS(first, place, each, 'later')
 	}));
-	const low = Math.min(...times.map(({ soonest }) => soonest));
-	const high = Math.max(...times.map(({ latest }) => latest));
-	return isOneNumber({ low, high }) ? null : { low, high };
+	return {
+		low: Math.min(...times.map(({ soonest }) => soonest)),
+		high: Math.max(...times.map(({ latest }) => latest))
+	};
 }
 
 /** The rule of thumb; at the data sheet's own temperature its range moves nothing and is not shown. */
@@ -109,7 +112,7 @@ function q10Input(moves: boolean): FigureInput {
 }
 
 /** The rates that a time may follow: the one of two measured times, or a rule of thumb at its ends. */
-function likely(rate: CureRate): CureRate[] {
+export function likelyRates(rate: CureRate): CureRate[] {
 	if (rate.kind === 'arrhenius') return [rate];
 	const { low, high } = DEFAULTS.q10.range;
 	return [low, rate.factor, high].map((factor) => ({ kind: 'q10', factor }));

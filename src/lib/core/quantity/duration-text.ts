@@ -1,3 +1,5 @@
+import { roundDownTo } from './rounding';
+
 const UNITS = [
 	{ name: 'd', lengthS: 86_400 },
 	{ name: 'h', lengthS: 3600 },
@@ -13,7 +15,8 @@ export function durationStepS(durationS: number): number {
 
 /**
  * A duration in the two largest units that say something: "45 s", "9 min", "12 h 30 min", "3 d 4 h".
- * Rounds once, to a second below ten minutes, a minute below two days, an hour beyond.
+ * Rounds once, and always down, so that nothing seems to last longer than it does: to a second below ten
+ * minutes, a minute below two days, an hour beyond.
  *
  * @param durationS - seconds; a negative one gets a minus sign
  * @returns "—" when the number is not finite
@@ -23,7 +26,7 @@ export function durationText(durationS: number): string {
 
 	const absoluteS = Math.abs(durationS);
 	const step = durationStepS(absoluteS);
-	let leftS = Math.round(absoluteS / step) * step;
+	let leftS = roundDownTo(absoluteS, step);
 	if (leftS === 0) return '0 s';
 
 	// Days only from two days on: "36 h" is easier to act on than "1 d 12 h".

@@ -34,12 +34,7 @@ export function isEnded({ status }: BoardLine): boolean {
 
 /** Where the present lies against a line's window; null without one. */
 export function phaseOfLine({ window }: BoardLine, now: string): WindowPhase | null {
-	if (!window) return null;
-	// A window that shut before the earliest test is over, whichever edge is asked.
-	if (window.closesAt !== null && window.closesAt < window.opensAt) {
-		return now < window.closesAt ? 'wait' : 'closed';
-	}
-	return windowPhase({ ...window, now }).phase;
+	return window && windowPhase({ ...window, now }).phase;
 }
 
 /** Whether this person can do something about it now: sign or decide, or go on with their own work. */

@@ -16,8 +16,9 @@ interface Window {
 
 /**
  * @returns the phase and the whole seconds to the next edge: to the opening while waiting, to the
- *   end while open; past the end they count up. `leftS` is null in a window that never shuts.
- * @throws RangeError when an instant cannot be read, or the window shuts before it opens
+ *   end while open; past the end they count up. `leftS` is null in a window that never shuts. One that
+ *   shuts before it opens, where laying took long, presses until it shuts: what was laid first is testable sooner.
+ * @throws RangeError when an instant cannot be read
  */
 export function windowPhase({ opensAt, closesAt, now, closingS = 600 }: Window): {
 	phase: WindowPhase;
@@ -25,18 +26,16 @@ export function windowPhase({ opensAt, closesAt, now, closingS = 600 }: Window):
 } {
 	const opensMs = instantMs(opensAt, 'opensAt');
 	const nowMs = instantMs(now, 'now');
-	if (nowMs < opensMs) return { phase: 'wait', leftS: Math.ceil((opensMs - nowMs) / 1000) };
-	if (closesAt === null) return { phase: 'test-now', leftS: null };
-
-	const closesMs = instantMs(closesAt, 'closesAt');
-	if (closesMs < opensMs) {
-		throw new RangeError(`closesAt is ${closesAt}; accepted: ${opensAt} or later`);
+	const closesMs = closesAt === null ? Infinity : instantMs(closesAt, 'closesAt');
+	if (nowMs < opensMs && opensMs <= closesMs) {
+		return { phase: 'wait', leftS: Math.ceil((opensMs - nowMs) / 1000) };
 	}
+	if (closesAt === null) return { phase: 'test-now', leftS: null };
 	if (nowMs >= closesMs) return { phase: 'closed', leftS: Math.floor((nowMs - closesMs) / 1000) };
 	const closingMs = Math.min(closingS * 1000, (closesMs - opensMs) / 3);
 	return {
-		phase: nowMs >= closesMs - closingMs ? 'closing' : 'test-now',
-		leftS: Math.ceil((closesMs - nowMs) / 1000)
+		phase: closesMs < opensMs || nowMs >= closesMs - closingMs ? 'closing' : 'test-now',
+		leftS: Math.floor((closesMs - nowMs) / 1000)
 	};
 }
 
