@@ -51,13 +51,15 @@ function reaching(high: number, likely: number, unit: string): string {
 	return most === usual ? `${most} ${unit}` : `${most} ${unit} (likely ${usual})`;
 }
 
+/** Hazards that come through the air as vapor. */
+const VAPORS = ['solvent', 'styrene', 'amine', 'peroxide'] as const;
+
 /** What is known to be in the air and can't be computed. */
 export function unknowns(used: readonly Sheet[], steps: AirSection['steps']): string[] {
 	return used.flatMap((sheet) => {
 		const { id, name } = sheet;
-		const found = takenHazards(sheet).filter((hazard) =>
-			['solvent', 'styrene', 'amine', 'peroxide'].includes(hazard)
-		);
+		const taken = takenHazards(sheet);
+		const found = VAPORS.filter((hazard) => taken.includes(hazard));
 		const hasStep = steps.some(({ materialId }) => materialId === id);
 		const open = found.filter((hazard) => hazard === 'amine' || hazard === 'peroxide' || !hasStep);
 		return open.length > 0
