@@ -5,6 +5,7 @@ import { heightBlock } from '../../src/lib/core/mesh/demo/height-block';
 import { binaryStl } from '../../src/lib/core/mesh/write-stl';
 import { expect, testOnOneServer } from './app';
 import { CREW, openDemoShop } from './demo-shop';
+import { machineLoad } from './machine-load';
 import { signInByName } from './seeded-shop';
 
 const test = testOnOneServer(async (app) => {
@@ -47,6 +48,7 @@ test('five million triangles are looked at first, judged to the end, and leave t
 				last = now;
 			}, 50);
 		});
+		const load = machineLoad();
 		const from = performance.now();
 		await page.getByLabel('Drop a mesh file here, or pick one').setInputFiles(path);
 		await expect(page.getByText(/Reading the triangles: 300 × 200 × /)).toBeVisible({
@@ -66,11 +68,12 @@ test('five million triangles are looked at first, judged to the end, and leave t
 		const endMs = performance.now() - from;
 		await expect(page.locator('.aside dl')).toContainText('cm²');
 		const longestMs = await page.evaluate(() => Reflect.get(globalThis, 'longestMs') as number);
+		const times = load();
 		test.info().annotations.push({
 			type: 'times',
-			description: `numbers ${readMs.toFixed(0)} ms, picture ${lookMs.toFixed(0)} ms, all ${endMs.toFixed(0)} ms, longest silence ${longestMs.toFixed(0)} ms`
+			description: `numbers ${readMs.toFixed(0)} ms, picture ${lookMs.toFixed(0)} ms, all ${endMs.toFixed(0)} ms, longest silence ${longestMs.toFixed(0)} ms, machine slower by ${times.toFixed(2)}`
 		});
-		expect(longestMs).toBeLessThan(2000);
+		expect(longestMs / times).toBeLessThan(2000);
 	} finally {
 		await rm(folder, { recursive: true });
 	}
