@@ -1,3 +1,4 @@
+import { labelFacts } from '$lib/core/bench/container-facts';
 import { sheetContradictions } from '$lib/core/materials/contradictions';
 import { MATERIAL_KINDS } from '$lib/core/materials/sheet';
 import { mayEdit } from '$lib/screen/form/may-edit';
@@ -24,6 +25,7 @@ export const load: PageServerLoad = async ({ locals, url }) => {
 				family: sheet.family,
 				body: sheet.body,
 				retired: sheet.retired,
+				label: labelFacts(sheet),
 				isOff: sheetContradictions(sheet).length > 0
 			}))
 	}));

@@ -21,6 +21,9 @@ import {
 	type Expiries
 } from '../training/asked-training';
 import { withBriefingTitles } from './briefing-titles';
+import { containersOf } from './container-facts';
+import { takenHazards } from '../materials/usual-hazards';
+import { briefingsFor as slugsFor, isHazard } from '../materials/hazards';
 import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
 import type { BenchTexts } from './bench-texts';
@@ -119,7 +122,7 @@ export function benchView(
 		cup: cupAtScale(state, step),
 		figures: stepFigures(state, step, w),
 		readabilityG: job.plan.inputs.shop.scaleReadabilityG,
-		briefings: briefingsFor(job, viewer.id, texts.briefings),
+		briefings: briefingsFor(job, viewer.id, texts.briefings, w),
 		room: c.room && {
 			at: c.room.at,
 			temperatureC: c.room.temperatureC,
@@ -175,19 +178,50 @@ function inWords(
 	return { ...act, fields };
 }
 
-/** The briefings this mold asks for, with their text while this person has not read them all. */
-function briefingsFor(job: BenchJob, personId: string, briefings: BenchTexts['briefings']) {
+/** The briefings this mold asks for; with text and labels while this person has not read them. */
+function briefingsFor(
+	job: BenchJob,
+	personId: string,
+	briefings: BenchTexts['briefings'],
+	w: Words
+) {
 	const read = contextOf(job.state).briefingsRead[personId] ?? [];
 	const isOpen = job.plan.briefings.some((slug) => !read.includes(slug));
+	const containers = isOpen ? containersOf(job.plan, w.containers) : [];
 	return job.plan.briefings.flatMap((slug) => {
 		const text = briefings[slug];
 		if (!text) return [];
 		const { title, summary, readMin, signs, html, hash } = text;
 		const isRead = read.includes(slug);
+		const list = isRead ? [] : containers.filter(({ id }) => isTold(id, slug, job.plan));
 		return [
-			{ slug, title, summary, readMin, signs, hash, isRead, html: isOpen && !isRead ? html : '' }
+			{
+				slug,
+				title,
+				summary,
+				readMin,
+				signs,
+				hash,
+				isRead,
+				html: isOpen && !isRead ? html : '',
+				containers: list.length > 0 && {
+					title: w.containers.title,
+					how: w.containers.how,
+					list
+				}
+			}
 		];
 	});
+}
+
+/** Does this briefing tell of what the material does? First aid tells of all of them, and so of none. */
+function isTold(materialId: string, slug: string, { inputs }: Plan): boolean {
+	const sheet = Object.values(inputs.materials).find(({ id }) => id === materialId);
+	return (
+		sheet !== undefined &&
+		slug !== 'first-aid-and-spill' &&
+		slugsFor(takenHazards(sheet).filter(isHazard)).some((told) => told === slug)
+	);
 }
 
 function troubleText(

@@ -13,9 +13,11 @@ import {
 import { hazardsOf } from '../materials/hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
+import { containers as inWords } from '../language/en/containers';
 import { contextOf, type JobState } from '../process/job';
 import { PHASE_TITLES } from '../process/titles';
 import { hurtsOf } from './bench-hurts';
+import { containersOf, type ContainerFacts } from './container-facts';
 import type { BenchTexts } from './bench-texts';
 import { hazardGrounds, type HazardGrounds } from './hazard-grounds';
 import type { PhaseId } from '../content/vocabulary';
@@ -45,11 +47,15 @@ export interface TalkStep {
 	hazards: Array<Named<HazardId>>;
 	ppe: Array<Named<PpeId>>;
 	ventilation: VentilationId;
+	/** What stands open at it, as on the labels. */
+	containers: ContainerFacts[];
 }
 
 /** What has to be said before hands are put on one mold: only what applies to it, each with its reason. */
 export interface ToolboxTalk {
 	hazards: TalkHazard[];
+	/** Every material of this mold with what its containers say. */
+	containers: ContainerFacts[];
 	ppe: Array<Named<PpeId>>;
 	steps: TalkStep[];
 	briefings: Array<{
@@ -62,17 +68,6 @@ export interface ToolboxTalk {
 	}>;
 }
 
-const USES: Record<keyof Plan['inputs']['materials'], string> = {
-	detail: 'detail coats',
-	build: 'build coats',
-	shell: 'backup shell',
-	reinforcement: 'cloth in the shell',
-	wax: 'wax release',
-	film: 'parting film',
-	sealer: 'sealer',
-	casting: 'first pour'
-};
-
 /** Steps that a plan can do without. */
 const NEEDED: Partial<Record<StepSlug, (plan: Plan) => boolean>> = {
 	seal: ({ release }) => release.sealerG > 0,
@@ -83,6 +78,8 @@ const NEEDED: Partial<Record<StepSlug, (plan: Plan) => boolean>> = {
 	'shell-release': ({ shellRelease }) => shellRelease.waxCoats > 0
 };
 
+const { uses: USES } = inWords;
+
 /** Hazards that no material brings: every mold has them, and `hazardsOf` names them for any sheet. */
 const OF_THE_WORK: ReadonlySet<HazardId> = new Set(hazardsOf([]));
 
@@ -92,12 +89,20 @@ export function toolboxTalk(
 	state: JobState,
 	texts: BenchTexts & { phases: Readonly<Record<string, PhaseId>> }
 ): ToolboxTalk {
+	const containers = containersOf(plan);
 	const steps = STEP_SLUGS.filter((slug) => NEEDED[slug]?.(plan) ?? true).flatMap((slug) => {
 		const text = texts.steps[slug];
 		const phase = texts.phases[slug];
 		if (!text || !phase) return [];
 		const hurts = hurtsOf(text, phase, plan);
-		return [{ title: text.title, phase: PHASE_TITLES[phase], ...hurts }];
+		return [
+			{
+				title: text.title,
+				phase: PHASE_TITLES[phase],
+				...hurts,
+				containers: containers.filter(({ steps: open }) => open.includes(slug))
+			}
+		];
 	});
 	const found = new Set<string>([
 		...plan.hazards,
@@ -119,8 +124,11 @@ export function toolboxTalk(
 				steps: met.map(({ title }) => title)
 			};
 		}),
+		containers,
 		ppe: PPE_IDS.filter((id) => worn.has(id)).map((id) => ({ id, ...PPE[id] })),
-		steps: steps.filter(({ hazards, ppe }) => hazards.length + ppe.length > 0),
+		steps: steps.filter(
+			({ hazards, ppe, containers: open }) => hazards.length + ppe.length + open.length > 0
+		),
 		briefings: plan.briefings.flatMap((slug) => {
 			const text = texts.briefings[slug];
 			if (!text) return [];

@@ -1,5 +1,6 @@
 import { acts, type ActWords } from './en/acts';
 import { bench, type BenchWords } from './en/bench';
+import { containers, type ContainerWords } from './en/containers';
 import { controls, type ControlWords } from './en/controls';
 import { entries, type EntryWords } from './en/entries';
 import { errors, type ErrorWords } from './en/errors';
@@ -27,6 +28,7 @@ export interface Catalog {
 	fields: FieldWords;
 	errors: ErrorWords;
 	bench: BenchWords;
+	containers: ContainerWords;
 	controls: ControlWords;
 	log: LogWords;
 	questions: QuestionWords;
@@ -53,6 +55,7 @@ export const ENGLISH: Words = {
 	fields,
 	errors,
 	bench,
+	containers,
 	controls,
 	log,
 	questions,

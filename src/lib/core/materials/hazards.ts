@@ -32,7 +32,8 @@ const ANSWERS: Readonly<Record<HazardId, { ppe: readonly PpeId[]; briefing: Brie
 /** Present in every mold, whatever the materials: blades, wedges, sanding a frame clean, wet floors. */
 const ALWAYS: readonly HazardId[] = ['knife', 'heavy-lift', 'sanding-dust', 'slip'];
 
-const isHazard = (id: string): id is HazardId => id in ANSWERS;
+/** A sheet may name others than those of the vocabulary. */
+export const isHazard = (id: string): id is HazardId => id in ANSWERS;
 
 /**
  * Hazard ids of a mold built of these materials, in the order of the vocabulary.

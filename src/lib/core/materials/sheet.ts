@@ -41,6 +41,9 @@ const timeS = z
 	.positive()
 	.max(60 * 86_400);
 
+/** A hazard statement's code as an SDS prints it. */
+export const HAZARD_STATEMENT = /^(EUH|H)\d{3}[A-Za-z]{0,2}$/;
+
 export const partSchema = z.strictObject({
 	/** "A", "B", or for one-part materials the material's own word, for example "powder" and "water". */
 	part: name.max(20),
@@ -107,9 +110,7 @@ export const sheetSchema = z.strictObject({
 		.optional(),
 	/** GHS hazard statements as printed on the SDS, for example "H334". */
 	hazardStatements: z
-		.array(
-			z.string().regex(/^(EUH|H)\d{3}[A-Za-z]{0,2}$/, 'a hazard statement such as H317 or EUH204')
-		)
+		.array(z.string().regex(HAZARD_STATEMENT, 'a hazard statement such as H317 or EUH204'))
 		.max(30),
 	/** Hazard ids of the content vocabulary, for example "isocyanate". */
 	hazards: z.array(name.max(40)).max(12),

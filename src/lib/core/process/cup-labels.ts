@@ -1,4 +1,5 @@
 import { HAZARDS } from '../content/vocabulary';
+import type { Sheet } from '../materials/sheet';
 import { takenHazards } from '../materials/usual-hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
@@ -15,6 +16,8 @@ export interface CupLabel {
 	/** In pouring order. */
 	parts: Array<{ part: string; massG: number }>;
 	hazards: string[];
+	/** Hazard statements of its material's sheet. */
+	hazardStatements: string[];
 	/** From the end of mixing till it must be laid. */
 	workingS: number;
 	mixedAt: string | null;
@@ -46,6 +49,7 @@ export function cupLabels(state: JobState): CupLabel[] {
 				// What was split anew after a short cup is weighed by the new targets.
 				parts: built?.parts.map(({ part, targetG }) => ({ part, massG: targetG })) ?? parts,
 				hazards: hazardsOf(plan, materialId),
+				hazardStatements: sheetOf(plan, materialId)?.hazardStatements ?? [],
 				workingS,
 				mixedAt,
 				useByAt: mixedAt === null ? null : addSeconds(mixedAt, workingS),
@@ -61,10 +65,14 @@ function builtCup(cups: readonly AsBuiltCup[], number: number): AsBuiltCup | und
 }
 
 function hazardsOf(plan: Plan, materialId: string): string[] {
-	const sheet = Object.values(plan.inputs.materials).find(({ id }) => id === materialId);
+	const sheet = sheetOf(plan, materialId);
 	const labels: Record<string, { label: string } | undefined> = HAZARDS;
 	// A sheet may name others than those we have a sign for.
 	const hot = hotMaterialIds(plan).includes(materialId) ? ['hot-cup'] : [];
 	const ids = [...(sheet ? takenHazards(sheet) : []), ...hot];
 	return [...new Set(ids.map((id) => labels[id]?.label ?? id))];
+}
+
+function sheetOf({ inputs }: Plan, materialId: string): Sheet | undefined {
+	return Object.values(inputs.materials).find(({ id }) => id === materialId);
 }

@@ -1,5 +1,5 @@
 import { sheetContradictions } from '$lib/core/materials/contradictions';
-import { sheetSchema, type Sheet } from '$lib/core/materials/sheet';
+import { HAZARD_STATEMENT, sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import { exclusionProblem } from '$lib/core/materials/usual-hazards';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { issueErrors } from '../form/issue-errors';
@@ -17,6 +17,8 @@ export interface SheetRead {
 	flags: FieldErrors;
 	/** What a plan will take of it that the sheet itself does not say, in words. */
 	cautions: string[];
+	/** Hazard statements as typed, each once, that look like one. */
+	statements: string[];
 }
 
 interface Kept {
@@ -73,7 +75,10 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	const flags = parsed.success ? flagsOf(parsed.data) : {};
 	const isWhole = parsed.success && Object.keys(errors).length === 0;
 	const cautions = parsed.success ? hazardCautions(parsed.data) : [];
-	return { sheet: isWhole ? parsed.data : null, errors, flags, cautions };
+	const statements = [...new Set(codes(draft.hazardStatements))].filter((typed) =>
+		HAZARD_STATEMENT.test(typed)
+	);
+	return { sheet: isWhole ? parsed.data : null, errors, flags, cautions, statements };
 }
 
 function flagsOf(sheet: Sheet): FieldErrors {

@@ -1,3 +1,5 @@
+import type { SignCode } from '$lib/core/content/vocabulary';
+
 /** Kind of sign by its outline and safety color, as ISO 3864-1 sets them. */
 export type SignKind = 'mandatory' | 'warning' | 'prohibition' | 'safe' | 'fire';
 
@@ -11,8 +13,6 @@ export interface SignMark {
 
 export interface Sign {
 	kind: SignKind;
-	/** Meaning, as the registered sign's referent says it, in our words. */
-	title: string;
 	marks: SignMark[];
 }
 
@@ -25,12 +25,11 @@ const HEAD = 'M50 21C67 21 73 32 73 48C73 66 62 80 50 80C38 80 27 66 27 48C27 32
 
 /**
  * Our own simple drawings for meanings registered in ISO 7010, inside the geometry of ISO 3864-1.
- * Numbers and meanings: ISO 7010:2019, as listed in public catalogues of the registered signs.
+ * Numbers: ISO 7010:2019, as listed in public catalogues of the registered signs; what each means stands in the catalog of words.
  */
-export const SIGNS = {
+export const SIGNS: Readonly<Record<SignCode, Sign>> = {
 	M002: {
 		kind: 'mandatory',
-		title: 'Read the instructions',
 		marks: [
 			{ d: circle(50, 27, 9), as: 'area' },
 			{ d: 'M48 48L22 40V70L48 79ZM52 48L78 40V70L52 79Z', as: 'area' },
@@ -39,7 +38,6 @@ export const SIGNS = {
 	},
 	M004: {
 		kind: 'mandatory',
-		title: 'Wear eye protection',
 		marks: [
 			{ d: HEAD, as: 'area' },
 			{ d: 'M25 43H75', as: 'cut-line', w: 5 },
@@ -48,7 +46,6 @@ export const SIGNS = {
 	},
 	M008: {
 		kind: 'mandatory',
-		title: 'Wear safety footwear',
 		marks: [
 			{ d: 'M31 20H54V50C58 58 78 57 80 70V80H31Z', as: 'area' },
 			{ d: 'M29 72.5H82M54 40H44M54 48H44', as: 'cut-line', w: 3 }
@@ -56,7 +53,6 @@ export const SIGNS = {
 	},
 	M009: {
 		kind: 'mandatory',
-		title: 'Wear protective gloves',
 		marks: [
 			{ d: 'M39 52L36 29M48.5 48V22M58 48L60 25M66 54L71 35M38 64L25 49', as: 'line', w: 8 },
 			{ d: 'M35 50L70 50C70 60 66 66 65 72H41C40 66 35 62 34 58Z', as: 'area' },
@@ -65,7 +61,6 @@ export const SIGNS = {
 	},
 	M010: {
 		kind: 'mandatory',
-		title: 'Wear protective clothing',
 		marks: [
 			{
 				d: 'M41 20L50 26L59 20L74 27L82 60L73 62L67 43V84H53L50 62L47 84H33V43L27 62L18 60L26 27Z',
@@ -76,7 +71,6 @@ export const SIGNS = {
 	},
 	M011: {
 		kind: 'mandatory',
-		title: 'Wash your hands',
 		marks: [
 			{ d: 'M30 24H52C58 24 60 28 60 33', as: 'line', w: 8 },
 			{ d: 'M38 24V17M30 17H46', as: 'line', w: 5 },
@@ -87,7 +81,6 @@ export const SIGNS = {
 	},
 	M013: {
 		kind: 'mandatory',
-		title: 'Wear a face shield',
 		marks: [
 			{
 				d: 'M50 26C62 26 67 34 67 47C67 60 60 71 50 71C40 71 33 60 33 47C33 34 38 26 50 26Z',
@@ -100,7 +93,6 @@ export const SIGNS = {
 	},
 	M016: {
 		kind: 'mandatory',
-		title: 'Wear a mask',
 		marks: [
 			{ d: HEAD, as: 'area' },
 			{ d: 'M33 51C42 46 58 46 67 51L64 68C58 76 42 76 36 68Z', as: 'cut-area' },
@@ -110,7 +102,6 @@ export const SIGNS = {
 	},
 	M017: {
 		kind: 'mandatory',
-		title: 'Wear respiratory protection',
 		marks: [
 			{ d: HEAD, as: 'area' },
 			{ d: 'M41 48H59L63 66L56 74H44L37 66Z', as: 'cut-area' },
@@ -124,17 +115,14 @@ export const SIGNS = {
 	},
 	M026: {
 		kind: 'mandatory',
-		title: 'Use a protective apron',
 		marks: [
 			{ d: 'M40 35C40 17 60 17 60 35M28 56L18 51M72 56L82 51', as: 'line', w: 4.5 },
 			{ d: 'M38 33H62V47L72 54V84H28V54L38 47Z', as: 'area' },
 			{ d: 'M38 62H62V73H38Z', as: 'cut-line', w: 2.5 }
 		]
 	},
-	P001: { kind: 'prohibition', title: 'General prohibition', marks: [] },
 	P002: {
 		kind: 'prohibition',
-		title: 'No smoking',
 		marks: [
 			{ d: 'M18 52H62V62H18ZM65 52H70V62H65ZM73 52H78V62H73Z', as: 'area' },
 			{ d: 'M67 46C67 38 58 40 58 32M76 46C76 34 67 36 67 27', as: 'line', w: 4 }
@@ -142,7 +130,6 @@ export const SIGNS = {
 	},
 	P003: {
 		kind: 'prohibition',
-		title: 'No open flame, no ignition source, no smoking',
 		marks: [
 			{ d: 'M50 18C60 30 63 38 58 46C55 51 45 51 42 46C37 38 45 32 50 18Z', as: 'area' },
 			{ d: 'M46 54H54V84H46Z', as: 'area' }
@@ -150,7 +137,6 @@ export const SIGNS = {
 	},
 	P022: {
 		kind: 'prohibition',
-		title: 'No eating or drinking',
 		marks: [
 			{ d: 'M56 44H78L74 74H60Z', as: 'area' },
 			{ d: 'M67 44L73 28', as: 'line', w: 4 },
@@ -159,7 +145,6 @@ export const SIGNS = {
 	},
 	W001: {
 		kind: 'warning',
-		title: 'General warning',
 		marks: [
 			{ d: 'M44.5 34H55.5L53 63H47Z', as: 'area' },
 			{ d: circle(50, 73, 5), as: 'area' }
@@ -167,7 +152,6 @@ export const SIGNS = {
 	},
 	W011: {
 		kind: 'warning',
-		title: 'Slippery surface',
 		marks: [
 			{ d: circle(43, 39, 5.5), as: 'area' },
 			{ d: 'M45 48L54 61', as: 'line', w: 7 },
@@ -177,7 +161,6 @@ export const SIGNS = {
 	},
 	W016: {
 		kind: 'warning',
-		title: 'Toxic material',
 		marks: [
 			{ d: 'M32 66L68 81M68 66L32 81', as: 'line', w: 5 },
 			{
@@ -191,7 +174,6 @@ export const SIGNS = {
 	},
 	W017: {
 		kind: 'warning',
-		title: 'Hot surface',
 		marks: [
 			{ d: 'M26 77H74', as: 'line', w: 6 },
 			{
@@ -203,7 +185,6 @@ export const SIGNS = {
 	},
 	W021: {
 		kind: 'warning',
-		title: 'Flammable material',
 		marks: [
 			{ d: FLAME, as: 'area' },
 			{ d: 'M50 69C43 68 44 61 49 56C50 61 56 62 54 67C53 69 52 69 50 69Z', as: 'cut-area' },
@@ -212,7 +193,6 @@ export const SIGNS = {
 	},
 	W022: {
 		kind: 'warning',
-		title: 'Sharp element',
 		marks: [
 			{ d: 'M29 56H44V73H27Z', as: 'area' },
 			{ d: 'M40 60H57M42 66H49M42 70.5H47', as: 'line', w: 5 },
@@ -221,26 +201,14 @@ export const SIGNS = {
 	},
 	W023: {
 		kind: 'warning',
-		title: 'Corrosive substance',
 		marks: [
 			{ d: 'M36 52L50 44M50 38L64 46', as: 'line', w: 6 },
 			{ d: 'M34 58V61M66 52V55M33.5 65V67M67 60V62', as: 'line', w: 3.5 },
 			{ d: 'M22 79V73H30L33 76L37 73H46V79ZM54 79V75L60 70L64 72L68 69L78 75V79Z', as: 'area' }
 		]
 	},
-	W024: {
-		kind: 'warning',
-		title: 'Crushing of hands',
-		marks: [
-			{ d: 'M40 36H60V48H40ZM22 76H78V81H22Z', as: 'area' },
-			{ d: 'M21 58H40L46 73H21Z', as: 'area' },
-			{ d: 'M40 62H66M42 67.5H70M44 72.5H67', as: 'line', w: 4 },
-			{ d: 'M38 60L52 53.5', as: 'line', w: 4.5 }
-		]
-	},
 	W028: {
 		kind: 'warning',
-		title: 'Oxidizing substance',
 		marks: [
 			{ d: circle(50, 67, 9.5), as: 'line', w: 5 },
 			{
@@ -252,12 +220,10 @@ export const SIGNS = {
 	},
 	E003: {
 		kind: 'safe',
-		title: 'First aid',
 		marks: [{ d: 'M39 18H61V39H82V61H61V82H39V61H18V39H39Z', as: 'area' }]
 	},
 	E011: {
 		kind: 'safe',
-		title: 'Eyewash station',
 		marks: [
 			{ d: 'M16 62C30 44 70 44 84 62C70 80 30 80 16 62Z', as: 'line', w: 5.5 },
 			{ d: circle(50, 62, 9), as: 'area' },
@@ -270,7 +236,6 @@ export const SIGNS = {
 	},
 	E012: {
 		kind: 'safe',
-		title: 'Safety shower',
 		marks: [
 			{ d: 'M50 10V20M32 23H68', as: 'line', w: 6 },
 			{ d: 'M36 31V37M50 31V36M64 31V37M30 44V50M70 44V50M28 58V64M72 58V64', as: 'line', w: 4.5 },
@@ -281,7 +246,6 @@ export const SIGNS = {
 	},
 	F001: {
 		kind: 'fire',
-		title: 'Fire extinguisher',
 		marks: [
 			{ d: 'M40 44C40 38 64 38 64 44V86H40Z', as: 'area' },
 			{ d: 'M48 26H56V40H48Z', as: 'area' },
@@ -291,9 +255,7 @@ export const SIGNS = {
 			{ d: 'M40 54H64M40 64H64', as: 'cut-line', w: 3 }
 		]
 	}
-} as const satisfies Record<string, Sign>;
-
-export type SignCode = keyof typeof SIGNS;
+};
 
 export function isSignCode(code: string): code is SignCode {
 	return Object.hasOwn(SIGNS, code);

@@ -1,6 +1,7 @@
 import type { Catalog } from '../words';
 import { acts } from './acts';
 import { bench } from './bench';
+import { containers } from './containers';
 import { controls } from './controls';
 import { entries } from './entries';
 import { errors } from './errors';
@@ -25,6 +26,7 @@ export const SPANISH: Catalog = {
 	fields,
 	errors,
 	bench,
+	containers,
 	controls,
 	log,
 	questions,

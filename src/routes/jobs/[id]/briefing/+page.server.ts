@@ -1,4 +1,5 @@
 import { toolboxTalk } from '$lib/core/bench/toolbox-talk';
+import { containers } from '$lib/core/language/en/containers';
 import { now } from '$lib/server/clock';
 import { steps, textsOfBench } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
@@ -18,6 +19,7 @@ export const load: PageServerLoad = async ({ locals, params }) => {
 		zone: plan.inputs.shop.zone,
 		people: plan.people,
 		names,
+		containersHow: containers.how,
 		talk: toolboxTalk(plan, state, { ...textsOfBench, phases })
 	};
 };
