@@ -96,7 +96,24 @@ describe('photos that wait with their acts', () => {
 		serverThat(() => [201, { hash: 'f'.repeat(64) }]);
 		expect(await photos.sendAll([hash, 'e'.repeat(64)])).toEqual(['f'.repeat(64), 'e'.repeat(64)]);
 		serverThat(() => 'nothing');
-		expect(await photos.sendAll([hash])).toBeNull();
+		expect(await photos.sendAll([await photos.keep(new Blob(['another']))])).toBeNull();
+	});
+
+	test('are let go once the server has them; a form sent again still names them as it does', async () => {
+		const hash = await photos.keep(photo());
+		const sent = serverThat(() => [201, { hash: 'f'.repeat(64) }]);
+		await photos.sendAll([hash]);
+		expect(await db.get('photos', hash)).toBe('f'.repeat(64));
+		expect(await photos.sendAll([hash])).toEqual(['f'.repeat(64)]);
+		expect(sent).toHaveLength(1);
+	});
+
+	test('stay while an act waits with them', async () => {
+		const hash = await photos.keep(photo());
+		await keptActs(db).put(act('a', 5, [hash]));
+		serverThat(() => [201, { hash: 'f'.repeat(64) }]);
+		await photos.sendAll([hash]);
+		expect(await db.get('photos', hash)).not.toBe('f'.repeat(64));
 	});
 });
 
@@ -159,6 +176,14 @@ describe('acts as they are sent', () => {
 			{ status: 'written' }
 		]);
 		expect(sent.map(idsIn)).toEqual([['a-5', 'a-6', 'b-3'], ['a-5'], ['b-3']]);
+	});
+
+	test('a request that fails is told apart from a server that is away', async () => {
+		const sent = serverThat((s) => (s.path === '/healthz' ? [200, {}] : 'nothing'));
+		expect(await postActs([act('a', 5)], photos)).toEqual([{ status: 'no answer' }]);
+		expect(sent.map(({ path }) => path)).toEqual(['/api/acts', '/healthz']);
+		serverThat(() => 'nothing');
+		expect(await postActs([act('a', 5)], photos)).toEqual([{ status: 'no line' }]);
 	});
 
 	test('an answer that cannot be read is none', async () => {

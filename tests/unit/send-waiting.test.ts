@@ -233,6 +233,26 @@ describe('acts sent together', () => {
 		expect((await store.all()).every(({ refusal }) => refusal === null)).toBe(true);
 	});
 
+	test('a line that is dead is waited for once; what followed a refusal is still marked', async () => {
+		const places = Array.from({ length: 45 }, (_, n): [string, number] => ['b', n + 2]);
+		const store = await storeOf(...places, ['a', 5], ['c', 3]);
+		let posts = 0;
+		const post = async (acts: readonly WaitingAct[]) => {
+			posts += 1;
+			return acts.map(({ id }): Posted => {
+				if (id === 'a-5') return { status: 'written' };
+				if (id === 'b-2') return { status: 'not taken', reason: 'The window shut.' };
+				return { status: id === 'b-3' ? 'held' : 'no line' };
+			});
+		};
+		const sent = await sendWaiting(store, post, 'yusuf');
+		expect(posts).toBe(1);
+		expect(sent).toEqual({ written: 1, needLook: 45, stoppedBy: 'no answer' });
+		expect((await store.all()).filter(({ refusal }) => refusal === null)).toMatchObject([
+			{ id: 'c-3' }
+		]);
+	});
+
 	test('too few answers count as none', async () => {
 		const store = await storeOf(['a', 5], ['b', 3]);
 		expect(await sendWaiting(store, async () => [], 'yusuf')).toEqual({

@@ -2,6 +2,7 @@ import type { ProcessEvent } from '$lib/core/process/events';
 import { deviceNow } from '../device-now';
 import type { KeptPhotos } from './kept-photos';
 import type { Posted } from './send-waiting';
+import { serverAnswers } from './server-answers';
 import type { WaitingAct } from './waiting-act';
 
 const PATIENCE_MS = 30_000;
@@ -62,7 +63,8 @@ async function postReady(
 		if (ready.length > 1) return oneByOne(ready);
 		return all({ status: 'not taken', reason: reasonIn(await answer.json(), answer.status) });
 	} catch {
-		return all({ status: 'no answer' });
+		// One request that fails may be to blame itself; a server that is away is asked for nothing more.
+		return all({ status: (await serverAnswers()) ? 'no answer' : 'no line' });
 	}
 }
 

@@ -8,6 +8,8 @@ export type Posted =
 	/** Not looked at, since one before it on the same mold was not written. */
 	| { status: 'held' }
 	| { status: 'no answer' }
+	/** The server itself answers nothing: whatever else waits would wait for its answer in vain. */
+	| { status: 'no line' }
 	| { status: 'sign in' };
 
 /** Posts acts and gives an answer for each; after one that is not written it holds those behind it on the same mold. */
@@ -44,11 +46,13 @@ export async function sendWaiting(store: ActStore, post: Post, personId: string)
 		await store.put({ ...act, refusal: words });
 		sent.needLook += 1;
 	};
+	let isDead = false;
 	for (let from = 0; from < own.length; from += AT_ONCE) {
 		const acts = own.slice(from, from + AT_ONCE);
 		const open = acts.filter(({ jobId }) => !halted.has(jobId));
 		for (const act of acts) if (halted.has(act.jobId)) await followed(act);
-		const answers = open.length > 0 ? await post(open) : [];
+		const answers: Posted[] = open.length > 0 && !isDead ? await post(open) : [];
+		isDead ||= answers.some(({ status }) => status === 'no line');
 		for (const [index, act] of open.entries()) {
 			const answer = answers[index] ?? { status: 'no answer' };
 			if (answer.status === 'written') {
@@ -63,7 +67,8 @@ export async function sendWaiting(store: ActStore, post: Post, personId: string)
 			} else {
 				// Other molds may still get through: one act that upsets the server must not hold them all.
 				halted.set(act.jobId, null);
-				if (answer.status !== 'held') sent.stoppedBy = answer.status;
+				if (answer.status === 'sign in') sent.stoppedBy = 'sign in';
+				else if (answer.status !== 'held') sent.stoppedBy = 'no answer';
 			}
 		}
 	}
