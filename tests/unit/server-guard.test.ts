@@ -20,6 +20,17 @@ test('an address may send a burst, then goes on at its rate; others are not held
 	expect(limiter.take('a', RATE, 0)).toBe(1);
 });
 
+test('what carries several acts counts as many, all or none', () => {
+	const limiter = new RateLimiter();
+	expect(limiter.take('a', RATE, 0, 2)).toBe(0);
+	expect(limiter.take('a', RATE, 0, 2)).toBe(1);
+	expect(limiter.take('a', RATE, 0)).toBe(0);
+	// More than may ever come at once waits for a full bucket, not for ever.
+	expect(limiter.take('a', RATE, 2000, 50)).toBe(1);
+	expect(limiter.take('a', RATE, 3000, 50)).toBe(0);
+	expect(limiter.take('a', RATE, 3000)).toBe(1);
+});
+
 test('over ten minutes no address gets more than its burst and its rate', () => {
 	const limiter = new RateLimiter();
 	let passed = 0;

@@ -7,7 +7,7 @@ export interface Rate {
 export type RateKind = 'read' | 'write' | 'secret';
 
 /**
- * Requests of one network address. A shop's benches may share one address, so these stop a program that
+ * Requests of one network address, and of a request with several acts each act. A shop's benches may share one address, so these stop a program that
  * runs wild, not people; what stops guessing is the wait after wrong PINs. Common practice, no source.
  */
 export const RATES: Record<RateKind, Rate> = {
@@ -24,19 +24,24 @@ const MOST_BUCKETS = 20_000;
 export class RateLimiter {
 	readonly #buckets = new Map<string, { tokens: number; atMs: number }>();
 
-	/** Takes one token. @returns whole seconds to wait; 0 when the request may go on */
-	take(key: string, { burst, perMin }: Rate, nowMs: number): number {
+	/**
+	 * Takes as many tokens as something counts for, all or none; never more than may be taken at once.
+	 *
+	 * @returns whole seconds to wait; 0 when it may go on
+	 */
+	take(key: string, { burst, perMin }: Rate, nowMs: number, count = 1): number {
 		const perMs = perMin / 60_000;
 		const kept = this.#buckets.get(key);
 		const grown = kept ? kept.tokens + Math.max(0, nowMs - kept.atMs) * perMs : burst;
 		const tokens = Math.min(burst, grown);
-		const isTaken = tokens >= 1;
+		const asked = Math.min(count, Math.max(1, burst));
+		const isTaken = tokens >= asked;
 		this.#buckets.delete(key);
-		this.#buckets.set(key, { tokens: isTaken ? tokens - 1 : tokens, atMs: nowMs });
+		this.#buckets.set(key, { tokens: isTaken ? tokens - asked : tokens, atMs: nowMs });
 		if (this.#buckets.size > MOST_BUCKETS) {
 			this.#buckets.delete(this.#buckets.keys().next().value ?? key);
 		}
-		return isTaken ? 0 : Math.ceil((1 - tokens) / perMs / 1000);
+		return isTaken ? 0 : Math.ceil((asked - tokens) / perMs / 1000);
 	}
 }
 

@@ -1,8 +1,8 @@
 import type { RequestEvent } from '@sveltejs/kit';
 import { isApi } from './api-gate';
 import { decodedPath, isDecodable } from './gate';
-import { problemResponse, type Problem } from './problem';
-import { RateLimiter, rateKindOf, ratesOf } from './rate-limit';
+import { ApiProblem, problemResponse, type Problem } from './problem';
+import { RateLimiter, rateKindOf, ratesOf, type RateKind } from './rate-limit';
 
 const SAFE = ['GET', 'HEAD', 'OPTIONS'];
 /** Bodies by path; everything else is a form or a short JSON. The server itself stops at 8 MB. */
@@ -36,7 +36,11 @@ export function turnAway(event: RequestEvent): Response | null {
 function tooMany({ request, url, locals }: RequestEvent): Problem | null {
 	const kind = rateKindOf(request.method, decodedPath(url));
 	if (!kind) return null;
-	const waitS = limiter.take(`${kind} ${locals.address}`, rates[kind], performance.now());
+	return tooManyOf(kind, locals.address, 1);
+}
+
+function tooManyOf(kind: RateKind, address: string, count: number): Problem | null {
+	const waitS = limiter.take(`${kind} ${address}`, rates[kind], performance.now(), count);
 	if (waitS === 0) return null;
 	return {
 		status: 429,
@@ -44,6 +48,12 @@ function tooMany({ request, url, locals }: RequestEvent): Problem | null {
 		detail: `Too many requests from this address. Wait ${waitS} s, then go on; nothing was written.`,
 		waitS
 	};
+}
+
+/** Counts what a request carries beside its first act as if each had come by itself. @throws ApiProblem 429 */
+export function countActs(address: string, acts: number): void {
+	const problem = acts > 1 ? tooManyOf('write', address, acts - 1) : null;
+	if (problem) throw new ApiProblem(problem);
 }
 
 /** A write that another site's page sent. A program sends neither header, and has no cookie of ours. */
