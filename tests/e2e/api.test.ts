@@ -113,7 +113,7 @@ test('bad input gets a clear answer and changes nothing', async ({ app, request 
 		[at({ type: 'trouble.reported', trouble: 'spill', note: '   ' }), 409, /in a few words/],
 		[at({ type: 'trouble.reported', trouble: 'spill', note: '\ud800' }), 422, /half a character/],
 		[at({ type: 'no.such.act' }), 422, /type/],
-		[at({ ...room, at: 'yesterday' }), 422, /at: an instant in UTC/],
+		[at({ ...room, at: 'yesterday' }), 422, /at is “yesterday”; accepted: an instant in UTC/],
 		[JSON.stringify({ id: '../../x', seq: 2, event: room }), 422, /id/],
 		// A UUID of version 4, which does not sort by time.
 		[JSON.stringify({ id: randomUUID(), seq: 2, event: room }), 422, /version 7/],

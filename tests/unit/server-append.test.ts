@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { verifyChain } from '../../src/lib/core/log/chain';
 import { fold } from '../../src/lib/core/process/job';
 import { postAct } from '../../src/lib/server/act';
-import { appendEvent, type Append } from '../../src/lib/server/append';
+import { appendEvent, appendEvents, type Append } from '../../src/lib/server/append';
 import { readEvents } from '../../src/lib/server/event-rows';
 import { isDamaged } from '../../src/lib/server/job-file';
 import { createJob, findJob, getJob, listJobs } from '../../src/lib/server/jobs.repository';
@@ -202,6 +202,32 @@ test('a signature, or a second opening, cannot be posted as a plain act', async 
 	if (!opening) throw new Error('no opening');
 	expect(await appendEvent(db, { ...first, event: { ...opening, ...base } })).toMatchObject({
 		reason: expect.stringMatching(/opened once/)
+	});
+});
+
+test('what is no act is told where, what it is and what would be accepted', async () => {
+	const { db, first } = await openedJob();
+	const answers = await appendEvents(db, first.jobId, [
+		first,
+		{ ...first, id: 'no-act', seq: 3, event: { ...first.event, temperatureC: 'warm' } as never },
+		{ ...first, id: 'behind-it', seq: 4 }
+	]);
+	expect(answers).toEqual([
+		expect.objectContaining({ status: 'appended' }),
+		{
+			status: 'unfit',
+			errors: [{ path: 'temperatureC', message: 'temperatureC is “warm”; accepted: a number.' }]
+		},
+		{ status: 'held' }
+	]);
+	const unknown = { ...first, event: { ...first.event, type: 'room.smelled' } as never };
+	expect(await appendEvent(db, unknown)).toMatchObject({
+		errors: [
+			{
+				path: 'type',
+				message: expect.stringMatching(/^type is “room.smelled”; accepted: job.opened; /)
+			}
+		]
 	});
 });
 

@@ -48,6 +48,8 @@ export async function abandonFromForm(
 			return not(409, 'Somebody entered something meanwhile. Look again, then decide.');
 		case 'refused':
 			return not(409, refusalWords(result.reason, zone));
+		case 'unfit':
+			return not(422, 'The page sent something that cannot be read. Load it again.');
 		case 'no job':
 			return not(404, 'There is no such mold.');
 	}

@@ -1,10 +1,10 @@
 import type { z } from 'zod';
 import { postActsOf } from './act';
-import { actProblem } from './act-problem';
+import { doerProblem } from './doer-problem';
 import { problemOf } from './api';
 import type { newActsSchema } from './api-schemas';
-import { isWritten, problemOfAct, statusOfWritten } from './append-answer';
-import type { AppendResult, Held } from './append';
+import { problemOfAct, statusOfWritten } from './append-answer';
+import { isWritten, type AppendResult, type Held } from './append';
 import type { Db } from './database';
 import type { StoredEvent } from './event-rows';
 import type { Problem } from './problem';
@@ -51,7 +51,7 @@ async function postJob(
 	jobId: string,
 	acts: readonly NewAct[]
 ): Promise<ActAnswer[]> {
-	const problems = acts.map(({ event }) => actProblem(event, by));
+	const problems = acts.map(({ event }) => doerProblem(event, by));
 	const firstUnfit = problems.findIndex((problem) => problem !== null);
 	const fitting = firstUnfit === -1 ? acts : acts.slice(0, firstUnfit);
 	const not = (problem: Problem) => ({ status: problem.status, problem });

@@ -1,7 +1,8 @@
 import { isRedirect, type RequestEvent } from '@sveltejs/kit';
 import type { z } from 'zod';
+import { accepted, issueWords } from '$lib/core/plan/issue-words';
 import { DamagedRecord } from './job-file';
-import { log } from './log';
+import { log, SECRETS } from './log';
 import { ApiProblem, problemResponse, type FieldProblem, type Problem } from './problem';
 import { storageProblem } from './storage-problem';
 import { isWellFormed } from './well-formed';
@@ -76,7 +77,7 @@ function parseJson(text: string): unknown {
 /** `value` as `schema` has it. @throws ApiProblem 422, naming each field and what it accepts */
 export function fit<S extends z.ZodType>(schema: S, value: unknown): z.output<S> {
 	const result = schema.safeParse(value);
-	if (!result.success) throw unfit(fieldProblems(result.error));
+	if (!result.success) throw unfit(fieldProblems(result.error, value));
 	if (!isWellFormed(value)) {
 		throw unfit([{ path: '', message: 'a text holds half a character; accepted: whole Unicode' }]);
 	}
@@ -86,18 +87,32 @@ export function fit<S extends z.ZodType>(schema: S, value: unknown): z.output<S>
 /** The problem of well-formed JSON that does not say something acceptable. */
 export function unfit(errors: FieldProblem[]): ApiProblem {
 	const [first] = errors;
-	const where = first?.path ? `${first.path}: ` : '';
+	const message = first?.message ?? 'not acceptable';
+	// Where the words begin with the field they need not be told it twice.
+	const isNamed = !first?.path || first.path.endsWith(message.split(' ', 1)[0] ?? message);
+	const where = isNamed ? '' : `${first.path}: `;
+	const stop = /[.!?]$/.test(message) ? '' : '.';
 	const more = errors.length > 1 ? ` And ${errors.length - 1} more.` : '';
 	return new ApiProblem({
 		status: 422,
 		code: 'invalid',
-		detail: `${where}${first?.message ?? 'not acceptable'}.${more}`,
+		detail: `${where}${message}${stop}${more}`,
 		errors: errors.slice(0, 50)
 	});
 }
 
-export function fieldProblems(error: z.ZodError): FieldProblem[] {
-	return error.issues.map(({ path, message }) => ({ path: path.map(String).join('.'), message }));
+/** Each thing wrong with `given`: where, and in words what it is and what would be accepted. */
+export function fieldProblems(error: z.ZodError, given: unknown): FieldProblem[] {
+	return error.issues.map((issue) => {
+		const path = issue.path.map(String);
+		const name = path.at(-1) ?? '';
+		// What is secret is told to nobody, not even to whoever sent it.
+		const isSecret = SECRETS.includes(name);
+		const message = isSecret
+			? `${name} cannot be taken; accepted: ${accepted(issue)}.`
+			: issueWords(issue, given);
+		return { path: path.join('.'), message };
+	});
 }
 
 export function noSuchJob(id: string): ApiProblem {

@@ -1,14 +1,8 @@
 import { json } from '@sveltejs/kit';
 import { unfit } from './api';
-import type { AppendResult, Held } from './append';
+import { isWritten, type Held, type Written } from './append';
 import { problemResponse, type Problem } from './problem';
 import type { SignResult } from './sign';
-
-type Written = Extract<AppendResult, { status: 'appended' | 'duplicate' }>;
-
-export function isWritten(result: SignResult | Held): result is Written {
-	return result.status === 'appended' || result.status === 'duplicate';
-}
 
 /** The answer of the API to an act: 201 written, 200 written before, or a problem that says what now. */
 export function appendAnswer(result: SignResult): Response {
@@ -38,6 +32,8 @@ export function problemOfAct(result: Exclude<SignResult | Held, Written>): Probl
 			return result.field === undefined
 				? { status: 409, code: 'refused', detail: result.reason, allowed: result.allowed }
 				: unfit([{ path: result.field, message: result.reason }]).problem;
+		case 'unfit':
+			return unfit(result.errors).problem;
 		case 'no job':
 			return { status: 404, code: 'no-job', detail: 'There is no such job.' };
 		case 'held':

@@ -1,6 +1,6 @@
 import { canonicalJson } from '$lib/core/log/canonical';
 import { sealEvent } from '$lib/core/log/chain';
-import { eventSchema, type EventType, type ProcessEvent } from '$lib/core/process/events';
+import type { EventType, ProcessEvent } from '$lib/core/process/events';
 import { advance } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
 import { missingPhoto, unfitPerson } from './append-rights';
@@ -13,7 +13,8 @@ import { isDamaged, type DamagedJob, type JobFile } from './job-file';
 import { publishAppended } from './live';
 import { announce } from './live-servers';
 import { nativeSha256 } from './native-sha256';
-import { isWellFormed } from './well-formed';
+import type { FieldProblem } from './problem';
+import { readableActs } from './readable-acts';
 
 export interface Append {
 	jobId: string;
@@ -36,7 +37,17 @@ export type AppendResult =
 	| { status: 'conflict'; headSeq: number; since: StoredEvent[]; allowed: EventType[] }
 	/** `field`: the one place of the act that cannot be taken, when it is one. */
 	| { status: 'refused'; reason: string; allowed: string[]; field?: string }
+	/** No act at all: where it is wrong, and what would be accepted. */
+	| { status: 'unfit'; errors: FieldProblem[] }
 	| { status: 'no job' };
+
+export type Written = Extract<AppendResult, { status: 'appended' | 'duplicate' }>;
+
+export function isWritten<R extends { status: string }>(
+	result: R
+): result is Extract<R, { status: 'appended' | 'duplicate' }> {
+	return result.status === 'appended' || result.status === 'duplicate';
+}
 
 /** Not looked at: an act before it in the same list was not taken. */
 export interface Held {
@@ -85,15 +96,18 @@ export async function appendEvents(
 	jobId: string,
 	acts: readonly Omit<Append, 'jobId'>[]
 ): Promise<Array<AppendResult | Held>> {
+	const { acts: readable, fault } = readableActs(acts);
+	const held = acts.map(() => ({ status: 'held' as const }));
+	if (fault && readable.length === 0) return [fault, ...held.slice(1)];
 	const cache = jobCacheOf(db);
 	const tryOnce = (idMayBeTaken: boolean) =>
 		commitTogether(db, `job ${jobId}`, async (trx): Promise<Judged> => {
 			const results: AppendResult[] = [];
 			let job = await cachedJob(trx, cache, jobId);
-			for (const act of acts) {
+			for (const act of readable) {
 				const judged = await judge(trx, job, { ...act, jobId }, idMayBeTaken);
 				results.push(judged.result);
-				if (judged.result.status !== 'appended' && judged.result.status !== 'duplicate') break;
+				if (!isWritten(judged.result)) break;
 				job = judged.job ?? job;
 			}
 			return { results, job };
@@ -106,7 +120,9 @@ export async function appendEvents(
 	const appended = results.filter((result) => result.status === 'appended');
 	if (appended.length > 0 && job && !isDamaged(job)) remember(cache, job);
 	for (const { stored } of appended) publishAppended({ jobId, seq: stored.seq });
-	return acts.map((_, index) => results[index] ?? { status: 'held' as const });
+	const isFaultNext = results.length === readable.length && results.every((one) => isWritten(one));
+	const told = fault && isFaultNext ? [...results, fault] : results;
+	return [...told, ...held.slice(told.length)];
 }
 
 interface Judged {
@@ -123,19 +139,9 @@ interface JudgedOne {
 async function judge(
 	trx: Db,
 	job: JobFile | DamagedJob | null,
-	append: Append,
+	act: Append,
 	idMayBeTaken: boolean
 ): Promise<JudgedOne> {
-	const parsed = eventSchema.safeParse(append.event);
-	if (!parsed.success) {
-		const [issue] = parsed.error.issues;
-		const where = issue?.path.join('.') || 'event';
-		return { result: refused(`${where}: ${issue?.message ?? 'not understood'}`) };
-	}
-	if (!isWellFormed(parsed.data)) {
-		return { result: refused('A text holds half a character. Type it again.') };
-	}
-	const act = { ...append, event: parsed.data };
 	if (!job) return { result: { status: 'no job' } };
 	if (isDamaged(job)) {
 		return {

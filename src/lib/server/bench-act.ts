@@ -60,6 +60,12 @@ export async function actFromForm(db: Db, { jobId, by, zone, form, words }: Post
 			const refusal = refusalInWords(reason, { zone, system, at, briefings, words });
 			return fail(409, notDone({ type, label, refusal }, form));
 		}
+		case 'unfit': {
+			const errors = Object.fromEntries(
+				result.errors.map(({ path, message }) => [path.split('.', 1)[0] ?? '', message])
+			);
+			return fail(422, notDone({ type, label, errors }, form));
+		}
 		case 'no job':
 			return fail(404, notDone({ type, label, refusal: words.errors.noMold }, form));
 	}

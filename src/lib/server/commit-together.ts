@@ -19,6 +19,8 @@ const queues = new WeakMap<Db, Waiting[]>();
  * Like `exclusively`, and what arrives at the same moment is committed together: a disk writes ten acts
  * as fast as one. Each work still runs by itself, one after another, and what it throws takes
  * back its own writes alone. It is answered only after the commit. PostgreSQL does the same by itself.
+ *
+ * @param work - may be run a second time, when another's failed and took back what this one had written
  */
 export async function commitTogether<T>(
 	db: Db,
@@ -52,11 +54,22 @@ async function drain(db: Db, queue: Waiting[]): Promise<void> {
 	queues.delete(db);
 }
 
+/** Writes a batch at one stroke; only when something in it fails, each for itself in a second one. */
 async function commit(db: Db, batch: readonly Waiting[]): Promise<Outcome[]> {
+	try {
+		return await db.transaction().execute(async (trx) => {
+			const outcomes: Outcome[] = [];
+			for (const { work } of batch) outcomes.push({ ok: true, value: await work(trx) });
+			return outcomes;
+		});
+	} catch (error) {
+		// Alone it was taken back whole.
+		return batch.length === 1 ? [{ ok: false, error }] : commitApart(db, batch);
+	}
+}
+
+async function commitApart(db: Db, batch: readonly Waiting[]): Promise<Outcome[]> {
 	return db.transaction().execute(async (trx) => {
-		const [only] = batch;
-		// Alone it needs no place to go back to but the transaction's beginning.
-		if (only && batch.length === 1) return [{ ok: true, value: await only.work(trx) }];
 		const outcomes: Outcome[] = [];
 		for (const { work } of batch) outcomes.push(await alone(trx, work));
 		return outcomes;

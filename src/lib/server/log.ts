@@ -3,7 +3,16 @@ import { pino, type DestinationStream, type Logger } from 'pino';
 const LEVELS = ['trace', 'debug', 'info', 'warn', 'error', 'fatal', 'silent'];
 
 /** Names whose values never reach a log, wherever an object may carry them. */
-const SECRETS = ['pin', 'newPin', 'pinAgain', 'ownPin', 'password', 'cookie', 'token', 'pin_hash'];
+export const SECRETS: readonly string[] = [
+	'pin',
+	'newPin',
+	'pinAgain',
+	'ownPin',
+	'password',
+	'cookie',
+	'token',
+	'pin_hash'
+];
 
 /**
  * A log of one JSON object a line. What a request carried is not in it: no body, no query, no cookie.

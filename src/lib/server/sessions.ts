@@ -1,6 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import type { Cookies } from '@sveltejs/kit';
 import type { Db } from './database';
+import { keptQuery } from './kept-query';
 import { PERSON_COLUMNS, personOf, type Person } from './people.repository';
 import { storageProblem } from './storage-problem';
 
@@ -33,16 +34,9 @@ export async function startSession(
 	return token;
 }
 
-/** Who this token belongs to, or null when it is unknown, ended, or idle for longer than the shop allows. */
-export async function personOfSession(
-	db: Db,
-	token: string | undefined,
-	at: string
-): Promise<Person | null> {
-	if (!token) return null;
-	const token_hash = hashOf(token);
-	// One question for all of it: it is asked at every request.
-	const session = await db
+/** One question for all of it: it is asked at every request. */
+const sessionRow = keptQuery((db, { token_hash }: { token_hash: string }) =>
+	db
 		.selectFrom('session')
 		.innerJoin('person', 'person.id', 'session.person_id')
 		.select(PERSON_COLUMNS.map((column) => `person.${column}` as const))
@@ -51,7 +45,17 @@ export async function personOfSession(
 			e.selectFrom('setting').select('value').where('name', '=', IDLE_SETTING).as('idle_min')
 		)
 		.where('session.token_hash', '=', token_hash)
-		.executeTakeFirst();
+);
+
+/** Who this token belongs to, or null when it is unknown, ended, or idle for longer than the shop allows. */
+export async function personOfSession(
+	db: Db,
+	token: string | undefined,
+	at: string
+): Promise<Person | null> {
+	if (!token) return null;
+	const token_hash = hashOf(token);
+	const [session] = await sessionRow(db, { token_hash });
 	const idleS = Number(session?.idle_min ?? 0) * 60 || IDLE_S;
 	if (!session || session.retired !== 0 || session.seen_at < before(at, idleS)) return null;
 	if (session.seen_at < before(at, TOUCH_S)) await touch(db, token_hash, at);

@@ -1,13 +1,16 @@
 import { shopSchema, type Shop } from '$lib/core/plan/shop';
 import { now } from './clock';
 import type { Db } from './database';
+import { keptQuery } from './kept-query';
 
 /** The shop as it was last read, by its text: every request asks for it, and it seldom changes. */
 const lastRead = new WeakMap<Db, { body: string; shop: Shop }>();
 
+const shopRow = keptQuery((db) => db.selectFrom('shop').select('body'));
+
 /** The shop, or null before it was set up. */
 export async function getShop(db: Db): Promise<Shop | null> {
-	const row = await db.selectFrom('shop').select('body').executeTakeFirst();
+	const [row] = await shopRow(db, {});
 	if (!row) return null;
 	const kept = lastRead.get(db);
 	if (kept?.body === row.body) return kept.shop;

@@ -57,6 +57,8 @@ export async function signFromForm(db: Db, { jobId, zone, address, form }: Signi
 			return not(409, 'Somebody entered something meanwhile. Look again below, then sign.');
 		case 'refused':
 			return not(409, refusalWords(result.reason, zone));
+		case 'unfit':
+			return not(422, 'The page sent something that cannot be signed. Load it again.');
 		case 'no job':
 			return not(404, 'There is no such mold.');
 	}

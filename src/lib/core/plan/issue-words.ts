@@ -32,7 +32,8 @@ function objection(issue: Issue, value: unknown): string {
 	return `is ${quoted(value)}`;
 }
 
-function accepted(issue: Issue): string {
+/** What a schema would have taken instead, without a word of what was given. */
+export function accepted(issue: Issue): string {
 	switch (issue.code) {
 		case 'invalid_type':
 			return TYPES[issue.expected] ?? issue.expected;
@@ -48,7 +49,7 @@ function accepted(issue: Issue): string {
 		case 'not_multiple_of':
 			return `whole multiples of ${issue.divisor}`;
 		default:
-			return FORMATS[formatOf(issue)] ?? issue.message;
+			return isOwn(issue.message) ? issue.message : (FORMATS[formatOf(issue)] ?? issue.message);
 	}
 }
 
@@ -66,6 +67,9 @@ const FORMATS: Readonly<Record<string, string>> = {
 	datetime: 'an instant such as 2026-11-30T13:30:00Z',
 	uuid: 'a UUID'
 };
+
+/** Whether the schema says it in words of its own; the library's begin with these. */
+const isOwn = (message: string): boolean => !message.startsWith('Invalid ');
 
 const formatOf = (issue: Issue): string => (issue.code === 'invalid_format' ? issue.format : '');
 

@@ -7,7 +7,7 @@ const shortText = z.string().trim().min(1).max(120);
 const optionalText = z.string().trim().max(2000).optional();
 const massG = z.number().min(0).max(100_000);
 const yes = z.literal(true, { error: 'must be confirmed' });
-const hash = z.string().regex(/^[0-9a-f]{64}$/);
+const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in 64 lower-case hex digits');
 
 export const HOLD_IDS = ['readyToCoat', 'readyForShell', 'readyToOpen', 'moldAccepted'] as const;
 export type HoldId = (typeof HOLD_IDS)[number];

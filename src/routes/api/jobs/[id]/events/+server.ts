@@ -1,6 +1,6 @@
 import { json } from '@sveltejs/kit';
 import { postAct } from '$lib/server/act';
-import { actProblem } from '$lib/server/act-problem';
+import { doerProblem } from '$lib/server/doer-problem';
 import { api, fit, noSuchJob, personOf, readJson } from '$lib/server/api';
 import { afterSchema, newEventSchema } from '$lib/server/api-schemas';
 import { appendAnswer } from '$lib/server/append-answer';
@@ -18,7 +18,7 @@ export const GET = api<RequestEvent>(async ({ locals, params, url }) => {
 export const POST = api<RequestEvent>(async ({ locals, params, request }) => {
 	const by = personOf(locals).id;
 	const { id, seq, event } = await readJson(request, newEventSchema);
-	const problem = actProblem(event, by);
+	const problem = doerProblem(event, by);
 	if (problem) throw new ApiProblem(problem);
 	return appendAnswer(await postAct(locals.db, { jobId: params.id, id, seq, by, event }));
 });
