@@ -26,13 +26,14 @@ export function liveResponse(
 		async start(controller) {
 			const encoder = new TextEncoder();
 			const send = (text: string) => controller.enqueue(encoder.encode(text));
-			const message = (data: object) => send(`data: ${JSON.stringify(data)}\n\n`);
+			const message = (...all: object[]) =>
+				send(all.map((data) => `data: ${JSON.stringify(data)}\n\n`).join(''));
 			const unsaid = new Map<string, object>();
 			let pause: ReturnType<typeof setTimeout> | undefined;
 			const tell = () => {
 				pause = undefined;
 				if (unsaid.size === 0) return;
-				for (const data of unsaid.values()) message(data);
+				message(...unsaid.values());
 				unsaid.clear();
 				pause = setTimeout(tell, PAUSE_MS);
 			};
