@@ -6,7 +6,7 @@ import { healthOf } from '../../src/lib/core/mesh/health';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
 import { refinedMesh } from '../../src/lib/core/mesh/refine';
 import { SurfaceDistance } from '../../src/lib/core/mesh/surface-distance';
-import { box, sphere } from '../fixtures/mesh-solids';
+import { box, frustum, mapped, sphere, together } from '../fixtures/mesh-solids';
 
 describe('a mesh made coarser', () => {
 	test('is as it was when it is coarse enough', () => {
@@ -39,19 +39,29 @@ describe('a mesh made coarser', () => {
 		expect(Math.abs(is / was - 1)).toBeLessThan((3 * sag) / 20);
 	});
 
-	test('tells by its volume that a thin sheet fell together, and that a block did not', () => {
-		const copyOf = (heightMm: number) => {
-			const whole = heightBlock({
-				lengthMm: 300,
-				widthMm: 200,
-				cells: [60, 60],
-				heightMm: (x) => heightMm * (1 + 0.2 * Math.sin(x / 7))
-			});
-			return simplifiedCopy(whole, coarserMesh(whole, 3000));
-		};
-		expect(keepsVolume(copyOf(2))).toBe(false);
-		expect(keepsVolume(copyOf(80))).toBe(true);
+	const blockCopy = (heightMm: (x: number) => number) => {
+		const whole = heightBlock({ lengthMm: 300, widthMm: 200, cells: [120, 60], heightMm });
+		return simplifiedCopy(whole, coarserMesh(whole, 3000));
+	};
+
+	test('tells by its volume that fins finer than its cells fell together, and that a block kept all', () => {
+		expect(keepsVolume(blockCopy((x) => 60 + (Math.round(x / 2.5) % 2) * 40))).toBe(false);
+		expect(keepsVolume(blockCopy((x) => 80 * (1 + 0.2 * Math.sin(x / 7))))).toBe(true);
 		expect(keepsVolume(null)).toBe(true);
+	});
+
+	test('keeps a sheet apart that is thinner than its cells, closed and of the same volume', () => {
+		const copy = blockCopy((x) => 2 * (1 + 0.2 * Math.sin(x / 20)));
+		expect(copy!.movedMm).toBeGreaterThan(6);
+		expect(keepsVolume(copy)).toBe(true);
+		const can = refinedMesh(frustum(40, 40, 60, 90), 1).mesh;
+		const hollow = mapped(can, ([x, y, z]) => [0.975 * x, 0.975 * y, 1 + (58 / 60) * z]);
+		const shell = together(can, { ...hollow, triangles: hollow.triangles.toReversed() });
+		const { mesh: coarse, movedMm } = coarserMesh(shell, 6000);
+		expect(movedMm).toBeGreaterThan(4);
+		expect(healthOf(coarse).isWatertight).toBe(true);
+		const [was, is] = [measuresOf(shell).signedVolume, measuresOf(coarse).signedVolume];
+		expect(Math.abs(is / was - 1)).toBeLessThan(0.03);
 	});
 
 	test('has the coats of the fine one within 0.5 %', () => {

@@ -186,6 +186,21 @@ describe('layers over the board', () => {
 		expect(layerVolumes(reversed, [2]).layers[0]!.volumeMl).toBeCloseTo(reference.volumeMl, 6);
 	});
 
+	test('are the same where cells far from any surface are looked at no closer', () => {
+		class LooksEverywhere extends SurfaceDistance {
+			override comesWithin(): boolean {
+				return true;
+			}
+		}
+		// A pit and walls both many cells wide: cells far out, far in, and far within the pit.
+		const lines = [0, 40, 110, 150];
+		const mesh = blocks([lines, lines, [0, 40, 90]], (i, j, k) => i !== 1 || j !== 1 || k === 0);
+		const [quick, slow] = [new SurfaceDistance(mesh), new LooksEverywhere(mesh)].map((surface) =>
+			layerVolumes(mesh, [0.5, 1], surface)
+		);
+		expect(quick).toEqual(slow);
+	});
+
 	test('refuse a layer of nothing and a sheet', () => {
 		expect(() => layerVolumes(box(1, 1, 1), [1, 0])).toThrow('above 0');
 		expect(() =>

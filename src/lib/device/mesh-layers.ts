@@ -31,7 +31,7 @@ export function modelOf(layer: ModelLayer, sources: LayerSources): MeshModel {
 function lighter(model: MeshModel): MeshModel {
 	const { layer, triangles, values } = model;
 	const whole = { positions: Float64Array.from(model.positions), triangles };
-	const copy = coarserMesh(whole, MOST_DRAWN);
+	const copy = coarserMesh(whole, MOST_DRAWN, true);
 	const { mesh, cornerOf } = copy;
 	const lost = simplifiedCopy(whole, copy)?.volumeOffFraction ?? 0;
 	if (!cornerOf || !(Math.abs(lost) <= MOST_LOST)) return model;

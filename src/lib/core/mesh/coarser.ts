@@ -1,6 +1,8 @@
 import { measuresOf } from './measures';
-import type { Mesh } from './mesh';
+import type { Mesh, Vec3 } from './mesh';
 import { PlaneSums } from './plane-sums';
+import { areaNormals } from './triangle-normals';
+import { UnionFind } from './union-find';
 
 export interface Coarser {
 	mesh: Mesh;
@@ -44,7 +46,7 @@ export const MOST_JUDGED_WHOLE = 1_000_000;
 
 /**
  * The mesh on which coats, bridged places and opening are judged: a copy of one that is very fine, the whole
- * where that copy loses thin walls. Beyond `MOST_JUDGED_WHOLE` the copy's loss is told, and nothing can be judged.
+ * where that copy loses something. Beyond `MOST_JUDGED_WHOLE` the copy's loss is told, and nothing can be judged.
  */
 export function judgedMesh(whole: Mesh): { mesh: Mesh; simplified: SimplifiedCopy | null } {
 	const copy = coarserMesh(whole, MOST_JUDGED);
@@ -58,52 +60,93 @@ export function judgedMesh(whole: Mesh): { mesh: Mesh; simplified: SimplifiedCop
 const TRIANGLES_PER_CELL = 2.1;
 
 /**
- * A mesh of at most `mostTriangles` for what needs no more: corners within one cell of a grid become one,
- * where the planes around them meet best, so that edges stay sharp. A closed mesh stays closed; walls
- * thinner than a cell may vanish, which its volume tells.
+ * A mesh of at most `mostTriangles` for what needs no more: corners that hang together within one cell of a grid
+ * and face one way become one, where the planes around them meet best. Edges stay sharp, the two sides of a thin
+ * wall apart, a closed mesh closed; what turns back within a cell may vanish, which its volume tells.
  *
- * Source: Lindstrom 2000, Out-of-core simplification of large polygonal models, SIGGRAPH (from memory).
+ * Source: Lindstrom 2000, Out-of-core simplification of large polygonal models, SIGGRAPH (from memory); there a
+ * cell's corners become one whichever way they face.
  *
+ * @param isSoup - no triangle shares its corners with another: they hang together by their place alone
  * @returns the mesh itself when it is coarse enough
  */
-export function coarserMesh(mesh: Mesh, mostTriangles: number): Coarser {
+export function coarserMesh(mesh: Mesh, mostTriangles: number, isSoup = false): Coarser {
 	if (mesh.triangles.length / 3 <= mostTriangles) return { mesh, movedMm: 0, cornerOf: null };
 	const { area, bounds } = measuresOf(mesh);
+	const faces = facesOf(mesh);
 	for (let side = Math.sqrt((TRIANGLES_PER_CELL * area) / mostTriangles); ; side *= 1.15) {
-		const { cellOf, count } = cellsOf(mesh, bounds.min, side);
-		const triangles = mappedTriangles(mesh.triangles, cellOf);
+		const cells = cellsOf(mesh, faces, bounds.min, side);
+		const { groupOf, count } = isSoup ? numbered(cells) : joinedIn(cells, mesh);
+		const triangles = mappedTriangles(mesh.triangles, groupOf);
 		if (triangles.length / 3 > mostTriangles) continue;
-		const positions = new PlaneSums(mesh, cellOf, count).meetings(side / 2);
-		return { mesh: { positions, triangles }, movedMm: side * Math.sqrt(3), cornerOf: cellOf };
+		const positions = new PlaneSums(mesh, groupOf, count).meetings(side / 2);
+		return { mesh: { positions, triangles }, movedMm: side * Math.sqrt(3), cornerOf: groupOf };
 	}
 }
 
+/** No face of a box drawn square is at right angles to it: of the two sides of a wall one looks ahead along it, one back. */
+const FACING: Vec3 = [0.42, 0.55, 0.72];
+
+/** For each corner whether it faces along `FACING`. */
+function facesOf({ positions, triangles }: Mesh): Uint8Array {
+	const normals = areaNormals({ positions, triangles });
+	const sums = new Float64Array(positions.length / 3);
+	for (let k = 0; k < triangles.length; k += 1) {
+		const n = k - (k % 3);
+		sums[triangles[k]!]! +=
+			FACING[0] * normals[n]! + FACING[1] * normals[n + 1]! + FACING[2] * normals[n + 2]!;
+	}
+	return Uint8Array.from(sums, (sum) => (sum > 0 ? 1 : 0));
+}
+
+/** For each corner a number for its cell of the grid and the way it faces. */
 function cellsOf(
 	{ positions }: Mesh,
+	faces: Uint8Array,
 	[x, y, z]: readonly number[],
 	side: number
-): { cellOf: Uint32Array; count: number } {
-	const known = new Map<number, number>();
-	const cellOf = new Uint32Array(positions.length / 3);
-	for (let v = 0; v < cellOf.length; v += 1) {
+): Float64Array {
+	return Float64Array.from(faces, (face, v) => {
 		const i = Math.floor((positions[3 * v]! - x!) / side);
 		const j = Math.floor((positions[3 * v + 1]! - y!) / side);
 		const k = Math.floor((positions[3 * v + 2]! - z!) / side);
-		const key = (i * CELLS_A_SIDE + j) * CELLS_A_SIDE + k;
-		let cell = known.get(key);
-		if (cell === undefined) {
-			cell = known.size;
-			known.set(key, cell);
-		}
-		cellOf[v] = cell;
+		return 2 * ((i * CELLS_A_SIDE + j) * CELLS_A_SIDE + k) + face;
+	});
+}
+
+interface Groups {
+	groupOf: Uint32Array;
+	count: number;
+}
+
+/** Corners of one cell, each cell counted from 0. */
+function numbered(cells: Float64Array): Groups {
+	const known = new Map<number, number>();
+	const groupOf = Uint32Array.from(cells, (cell) => {
+		const group = known.get(cell) ?? known.size;
+		if (group === known.size) known.set(cell, group);
+		return group;
+	});
+	return { groupOf, count: known.size };
+}
+
+/** Corners of one cell that edges join within it. */
+function joinedIn(cells: Float64Array, { triangles }: Mesh): Groups {
+	const joined = new UnionFind(cells.length);
+	for (let t = 0; t < triangles.length; t += 3) {
+		const [a, b, c] = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!];
+		if (cells[a] === cells[b]) joined.join(a, b);
+		if (cells[b] === cells[c]) joined.join(b, c);
+		if (cells[c] === cells[a]) joined.join(c, a);
 	}
-	return { cellOf, count: known.size };
+	const { groupOf, count } = joined.groups();
+	return { groupOf: new Uint32Array(groupOf.buffer), count };
 }
 
 /** More than any mesh of a million triangles has along one side. */
 const CELLS_A_SIDE = 2 ** 17;
 
-/** Triangles over cells; those that fall together facing opposite ways cancel, as a wall without thickness. */
+/** Triangles over groups; those that fall together facing opposite ways cancel, as a wall without thickness. */
 function mappedTriangles(triangles: Uint32Array, cellOf: Uint32Array): Uint32Array<ArrayBuffer> {
 	const heads = new Map<number, number>();
 	const kept: number[] = [];

@@ -46,7 +46,8 @@ export function offsetVolumesMm3(
 			// There and back, so that neighbors in space follow each other.
 			for (let n = 0; n < x.count; n += 1) {
 				const i = (j + k) % 2 === 0 ? n : x.count - 1 - n;
-				sum.addCell(x.low + (i + 0.5) * side, y.low + (j + 0.5) * side, z.low + (k + 0.5) * side);
+				const at = [i, j, k].map((step, axis) => steps[axis]!.low + (step + 0.5) * side);
+				sum.addCell(at as [number, number, number], n === 0);
 			}
 		}
 	}
@@ -63,6 +64,10 @@ class Sum {
 	readonly #longestCut: Float64Array;
 	/** Longest side that the surfaces through the cell measured last allow. */
 	#allowedMm = Infinity;
+	/** Distance of the middle of the part measured last. */
+	#measuredMm = Infinity;
+	/** Whether the middle of the cell added last is in the solid. */
+	#isInside = false;
 	/** Parts of a cell and of its eight parts, a row for each depth. */
 	readonly #parts: Float64Array[];
 
@@ -79,10 +84,22 @@ class Sum {
 		);
 	}
 
-	addCell(x: number, y: number, z: number): void {
+	/**
+	 * Adds a cell that lies beside the last one, or is the first of a row. A cell that no surface comes near is as
+	 * much inside or outside as the last one: from the middle of a bowl all its triangles are as far as each other,
+	 * and looking for the nearest would take longer than all other cells together.
+	 */
+	addCell([x, y, z]: readonly [number, number, number], isFirst: boolean): void {
 		const side = this.#grid.cellMm;
 		const parts = this.#parts[0]!;
-		if (this.#measure(x, y, z, side, parts, 0)) this.#refine(x, y, z, side, 0, parts, 0);
+		const nearMm = Math.max(side, this.#distances.at(-1)! + (side * ROOT_3) / 2);
+		if (!isFirst && !this.#surface.comesWithin(nearMm, x, y, z)) {
+			if (this.#isInside) this.#take(parts.fill(1), 0, side);
+			return;
+		}
+		const isCut = this.#measure(x, y, z, side, parts, 0);
+		this.#isInside = this.#measuredMm < 0;
+		if (isCut) this.#refine(x, y, z, side, 0, parts, 0);
 		else this.#take(parts, 0, side);
 	}
 
@@ -99,6 +116,7 @@ class Sum {
 		const distances = this.#distances;
 		this.asked += 1;
 		const d = surface.at(x, y, z);
+		this.#measuredMm = d;
 		const reach = (side * ROOT_3) / 2;
 		let isCut = false;
 		this.#allowedMm = Infinity;

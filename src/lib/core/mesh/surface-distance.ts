@@ -73,6 +73,11 @@ export class SurfaceDistance {
 		return distance;
 	}
 
+	/** Whether the mesh itself comes within `reach` of a point: quick to deny, however many triangles are as far away as each other. */
+	comesWithin(reach: number, x: number, y: number, z: number): boolean {
+		return this.#closest.find(x, y, z, reach);
+	}
+
 	#overBoard(x: number, y: number, z: number): number {
 		this.triangle = -1;
 		this.footX = x;
