@@ -6,6 +6,8 @@ import { marksOf } from '../../src/lib/screen/mesh/marks';
 import { healthOf } from '../../src/lib/core/mesh/health';
 import { healthWords } from '../../src/lib/screen/mesh/health-words';
 import { faceName, firstDraft, readPlacement } from '../../src/lib/screen/mesh/placement-draft';
+import { places as spanish } from '../../src/lib/core/language/es/places';
+import { placeText } from '../../src/lib/core/geometry/place-text';
 import { placeSpot, recessesOf } from '../../src/lib/screen/mesh/place-spot';
 import {
 	marksOnCut,
@@ -64,6 +66,10 @@ test('places say where they are, and the detail they stand for', () => {
 	const groove = { ...place, kind: 'groove' as const, widthMm: 2.13, depthMm: 6.02 };
 	expect(placeSpot(groove, 'SI')).toBe('12 mm left of the middle, 8 mm up');
 	expect(placeSpot({ xMm: 0, yMm: 0, zMm: 0 }, 'SI')).toBe('in the middle, at the board');
+	expect(placeSpot(groove, 'SI', spanish)).toBe(
+		'12 mm a la izquierda del centro, a 8 mm de altura'
+	);
+	expect(placeText(groove, 'SI', spanish)).toMatch(/^ranura, .* de ancho, .* de profundidad$/);
 	const foot = { ...groove, kind: 'foot' as const, widthMm: 0.2, depthMm: 9 };
 	expect(recessesOf([groove, foot])).toEqual({ narrowestRecessMm: 2.1, deepestRecessMm: 6 });
 	expect(recessesOf([foot])).toEqual({});
@@ -150,6 +156,13 @@ describe('how it comes off, in words', () => {
 			text: 'Over a glove of 6 mm a shell in one piece locks: even straight up, its best direction, over 40.5 cm², 19 % of what it lies on. Make it in two pieces: part it front to back, 5 mm right of the middle; then nothing locks. A glove of 12 mm is the least that frees it in one piece.',
 			isHard: true
 		});
+		const third = { direction: [0, -1, 0] as [number, number, number], ...spot, areaCm2: 7 };
+		const parted = { ...handling.opening.parted!, pieces: 3 as const, third };
+		const inThree = { ...handling, opening: { ...handling.opening, parted } };
+		expect(said(inThree).shell?.text).toContain(
+			'in three pieces: part it front to back, 5 mm right of the middle, with a third piece around T over the 7 cm² that the halves leave locked: 20 mm right of the middle, at the board; it leaves sideways, to the front; then nothing locks.'
+		);
+		expect(marksOf([], inThree).map(({ sign }) => sign)).toContain('T');
 		const free = { ...handling.opening, isFree: true, direction: [0.5, 0, 0.866] as const };
 		expect(said({ opening: { ...free, direction: [...free.direction] } }).shell?.text).toContain(
 			'leaves 30° to the right without locking'

@@ -66,8 +66,30 @@ describe('the shell', () => {
 		);
 		const thin = shellOpening(notched, 1);
 		expect(thin.isFree).toBe(false);
-		expect(thin.freeingGloveMm).toBeGreaterThanOrEqual(2.5);
+		// Half of its 5 mm from either side, as near as it is looked for and the shadows are drawn.
+		expect(thin.freeingGloveMm).toBeGreaterThanOrEqual(2.4);
+		expect(thin.freeingGloveMm).toBeLessThan(3.1);
 		expect(shellOpening(notched, thin.freeingGloveMm!).isFree).toBe(true);
+	});
+
+	test('asks for a third piece where three sides have a pocket each, and says where it goes', () => {
+		const pocketed = blocks(
+			[
+				[0, 14, 30, 50, 66, 80],
+				[0, 14, 30, 50, 80],
+				[0, 20, 40, 60]
+			],
+			(i, j, k) => k !== 1 || !((j === 2 && (i === 0 || i === 4)) || (j === 0 && i === 2))
+		);
+		const { parted } = shellOpening(pocketed, 2);
+		expect(parted!.lockedMm2 / 100).toBeLessThan(1);
+		const { at, direction, areaMm2 } = parted!.third!;
+		// Over the walls and the floor of one pocket, which it leaves straight.
+		expect(areaMm2 / 100).toBeGreaterThan(5);
+		expect(areaMm2 / 100).toBeLessThan(20);
+		expect(Math.max(...direction.map(Math.abs))).toBeGreaterThan(0.9);
+		expect(at[2]).toBeGreaterThan(18);
+		expect(at[2]).toBeLessThan(42);
 	});
 
 	test('needs a glove', () => {

@@ -17,6 +17,7 @@ import { restsOf, type Rest } from '../core/mesh/rests';
 import { pointOnPlane, sectionOf, uprightPlane } from '../core/mesh/section';
 import { binaryStlMeasures } from '../core/mesh/stl-measures';
 import { SurfaceDistance } from '../core/mesh/surface-distance';
+import { dot } from '../core/mesh/vector';
 import { guessUnit } from '../core/mesh/unit-guess';
 import { binaryStl } from '../core/mesh/write-stl';
 import { modelOf } from './mesh-layers';
@@ -95,11 +96,7 @@ export class MeshWork {
 		}
 		this.#mesh = mesh;
 		const { min, max } = measuresOf(mesh).bounds;
-		const all = restsOf(mesh);
-		const stable = all.filter(({ tipsAtDeg }) => tipsAtDeg >= LEAST_TIP_DEG);
-		const rests = (stable.length > 0 ? stable : all.slice(0, 1)).map((rest) =>
-			restChoice(mesh, rest)
-		);
+		const rests = offeredRests(restsOf(mesh)).map((rest) => restChoice(mesh, rest));
 		const opened = {
 			name,
 			format: read.format,
@@ -238,6 +235,29 @@ function readingStage(bytes: Uint8Array): string {
 	const { min, max } = first.bounds;
 	const sides = max.map((high, axis) => Number((high - min[axis]!).toPrecision(3)));
 	return `Reading the triangles: ${sides.join(' × ')} in the file’s unit`;
+}
+
+/** Faces that lean less than this from a side of the file lie as that side does: 3°. A choice. */
+const ALIKE_COS = Math.cos((3 * Math.PI) / 180);
+const SIDES: readonly Vec3[] = [
+	[0, 0, -1],
+	[0, 0, 1],
+	[-1, 0, 0],
+	[1, 0, 0],
+	[0, -1, 0],
+	[0, 1, 0]
+];
+
+/** The faces it stays on, then each side of the file that is none of them: a figure on a narrow foot, a pipe that rolls. */
+function offeredRests(all: readonly Rest[]): Rest[] {
+	const stable = all.filter(({ tipsAtDeg }) => tipsAtDeg >= LEAST_TIP_DEG);
+	const offered = stable.length > 0 ? stable : all.slice(0, 1);
+	for (const side of SIDES) {
+		const isLike = ({ down }: Rest): boolean => dot(down, side) > ALIKE_COS;
+		if (offered.some(isLike)) continue;
+		offered.push(all.find(isLike) ?? { down: side, area: 0, tipsAtDeg: 0 });
+	}
+	return offered;
 }
 
 /** A side this much longer is seen to be the longer one. A choice. */

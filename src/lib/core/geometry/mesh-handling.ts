@@ -13,7 +13,9 @@ const partedSchema = z.strictObject({
 	/** Unit normal of the parting plane and its distance from the middle of the board. */
 	normal: z.tuple([part, part, part]),
 	offsetMm: placeMm,
-	lockedCm2: areaCm2
+	lockedCm2: areaCm2,
+	/** Where the third piece goes and in which direction it leaves; patterns of before say only that there is one. */
+	third: z.strictObject({ direction: z.tuple([part, part, part]), ...spot, areaCm2 }).optional()
 });
 
 const openingSchema = z.strictObject({

@@ -1,3 +1,4 @@
+import { places as english, type PlaceWords } from '../language/en/places';
 import { displayQuantity, type UnitSystem } from '../quantity/display';
 import type { MeshPlace } from './mesh-body';
 
@@ -7,10 +8,11 @@ const MOST_NAMED = 6;
 /** A numbered place as it is read at the bench: "groove, 2.1 mm wide, 6 mm deep". */
 export function placeText(
 	{ kind, widthMm, depthMm }: Pick<MeshPlace, 'kind' | 'widthMm' | 'depthMm'>,
-	system: UnitSystem = 'SI'
+	system: UnitSystem = 'SI',
+	words: PlaceWords = english
 ): string {
 	const length = (mm: number): string => displayQuantity(Number(mm.toPrecision(2)), 'mm', system);
-	return `${kind}, ${length(widthMm)} wide, ${length(depthMm)} deep`;
+	return words.place(words.kinds[kind], length(widthMm), length(depthMm));
 }
 
 /** Several places in one sentence, each with its number. */

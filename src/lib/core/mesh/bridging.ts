@@ -73,7 +73,9 @@ export function bridgingOf(
 	const bridged = bridgedDepths(fine, coated, overBoard, reachMm);
 	const depthsMm = bridged.depthsMm.map((depth) => (depth >= leastDepthMm ? depth : 0));
 	const areaMm2 = coated.areasMm2.reduce((sum, mm2, v) => sum + (depthsMm[v]! > 0 ? mm2 : 0), 0);
-	const groups = groupsOf(fine, depthsMm);
+	const groups = groupsOf(fine, depthsMm).filter(
+		(group) => !isSpeck(group, depthsMm, coated, reachMm)
+	);
 	const places = groups.slice(0, MOST_PLACES).map((vertices, i) => ({
 		number: i + 1,
 		...placeOf(vertices, fine, coated, { ...bridged, depthsMm }, overBoard, reachMm)
@@ -93,6 +95,17 @@ export function bridgingOf(
 function sideFor(mesh: Mesh, count: number): number {
 	const areaMm2 = coatedVertices(mesh).areasMm2.reduce((sum, mm2) => sum + mm2, 0);
 	return Math.sqrt((2 * areaMm2) / (0.25 * count));
+}
+
+/** Shallow and smaller than half a reach across: a single corner of the mesh, which no brush misses. It stays on the map. */
+function isSpeck(
+	group: readonly number[],
+	depthsMm: Float64Array,
+	{ areasMm2 }: CoatedVertices,
+	reachMm: number
+): boolean {
+	const areaMm2 = group.reduce((sum, v) => sum + areasMm2[v]!, 0);
+	return areaMm2 < (reachMm / 2) ** 2 && group.every((v) => depthsMm[v]! < CORNER_DEPTH * reachMm);
 }
 
 /** Vertices of each place that hangs together, the deepest place first. */

@@ -71,10 +71,17 @@ function openingOf({ parted, ...opening }: ShellOpening): MeshHandling['opening'
 		lockedCm2: opening.isFree ? 0 : tidy(opening.lockedCm2),
 		lockedFraction: opening.isFree ? 0 : Math.min(1, tidy(opening.lockedFraction)),
 		parted: parted && {
-			pieces: parted.thirdDirection ? 3 : 2,
+			pieces: parted.third ? 3 : 2,
 			normal: [...parted.plane.normal],
 			offsetMm: tidy(parted.plane.offsetMm),
-			lockedCm2: tidy(parted.lockedMm2 / 100)
+			lockedCm2: tidy(parted.lockedMm2 / 100),
+			...(parted.third && {
+				third: {
+					direction: [...parted.third.direction] as [number, number, number],
+					...spotOf(parted.third.at),
+					areaCm2: tidy(parted.third.areaMm2 / 100)
+				}
+			})
 		},
 		freeingGloveMm: opening.freeingGloveMm
 	};

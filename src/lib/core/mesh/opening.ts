@@ -26,6 +26,8 @@ export interface ShellOpening {
 /** Less than this part of the area is noise of the mesh: a shell gives that much. A choice. */
 const NOISE_FRACTION = 0.003;
 const THICKER = [1.25, 1.5, 2, 2.5, 3, 4];
+/** The least freeing glove is narrowed down to this; nobody brushes closer. */
+const TO_MM = 0.5;
 const SEARCH_SAMPLES = 4000;
 const COARSE_COLUMNS = 110;
 const FINE_COLUMNS = 240;
@@ -95,15 +97,22 @@ function partedShell(
 }
 
 function freeingGlove(surface: SurfaceDistance, gloveMm: number, direction: Vec3): number | null {
-	for (const times of THICKER) {
-		const offsetMm = gloveMm * times;
+	const isFree = (offsetMm: number): boolean => {
 		const samples = offsetSamples(surface, offsetMm);
 		const locked = lockedSamples(surface.mesh, samples, direction, {
 			offsetMm,
 			columns: FINE_COLUMNS
 		});
 		const total = samples.areasMm2.reduce((sum, mm2) => sum + mm2, 0);
-		if (markedAreaMm2(samples, locked) <= NOISE_FRACTION * total) return offsetMm;
+		return markedAreaMm2(samples, locked) <= NOISE_FRACTION * total;
+	};
+	const first = THICKER.findIndex((times) => isFree(gloveMm * times));
+	if (first < 0) return null;
+	let [locks, frees] = [gloveMm * (THICKER[first - 1] ?? 1), gloveMm * THICKER[first]!];
+	while (frees - locks > TO_MM) {
+		const between = (locks + frees) / 2;
+		if (isFree(between)) frees = between;
+		else locks = between;
 	}
-	return null;
+	return frees;
 }

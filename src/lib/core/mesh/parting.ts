@@ -1,17 +1,25 @@
-import type { Vec3 } from './mesh';
+import { vertexAt, type Vec3 } from './mesh';
 import type { OffsetSamples } from './offset-samples';
 import type { Plane } from './section';
-import { dot, subtract, unitOf } from './vector';
+import { dot, lengthOf, subtract, unitOf } from './vector';
 
 /** A shell in two halves that part at a plane, and if need be a piece of its own for what both leave locked. */
 export interface PartedShell {
 	plane: Plane;
 	/** Directions in which the halves leave: first the one on the side the plane's normal points to. */
 	directions: [Vec3, Vec3];
-	/** Direction of a third piece; null when two are enough or a third frees nothing more. */
-	thirdDirection: Vec3 | null;
+	/** Null when two are enough or a third frees nothing more. */
+	third: ThirdPiece | null;
 	/** Area still locked, mm². */
 	lockedMm2: number;
+}
+
+/** A piece of its own over what each half would leave locked on its side, and this one frees. */
+export interface ThirdPiece {
+	direction: Vec3;
+	/** The place of the shell nearest to the middle of that area. */
+	at: Vec3;
+	areaMm2: number;
 }
 
 export interface Drawn {
@@ -95,10 +103,32 @@ function cutAt(
 		if (cost(step) < cost(least) - 1e-6 || (cost(step) <= cost(least) + 1e-6 && isNearer))
 			least = step;
 	}
+	const offsetMm = low + ((high - low) * least) / STEPS;
+	const isFreedByThird = (i: number): boolean =>
+		third !== null &&
+		!third.locked[i] &&
+		(along[i]! >= offsetMm ? first.locked[i]! : second.locked[i]!) === 1;
 	return {
-		plane: { normal, offsetMm: low + ((high - low) * least) / STEPS },
+		plane: { normal, offsetMm },
 		directions: [first.direction, second.direction],
-		thirdDirection: third?.direction ?? null,
+		third: third && thirdPiece(samples, third.direction, isFreedByThird),
 		lockedMm2: cost(least)
 	};
+}
+
+function thirdPiece(
+	{ count, points, areasMm2 }: OffsetSamples,
+	direction: Vec3,
+	isIn: (sample: number) => boolean
+): ThirdPiece | null {
+	const within = Array.from({ length: count }, (_, i) => i).filter(isIn);
+	const pointAt = (i: number): Vec3 => vertexAt({ positions: points }, i);
+	const areaMm2 = within.reduce((sum, i) => sum + areasMm2[i]!, 0);
+	if (areaMm2 === 0) return null;
+	const meanAlong = (axis: number): number =>
+		within.reduce((sum, i) => sum + areasMm2[i]! * points[3 * i + axis]!, 0) / areaMm2;
+	const middle: Vec3 = [meanAlong(0), meanAlong(1), meanAlong(2)];
+	const away = (i: number): number => lengthOf(subtract(pointAt(i), middle));
+	const nearest = within.reduce((best, i) => (away(i) < away(best) ? i : best));
+	return { direction, at: pointAt(nearest), areaMm2 };
 }

@@ -29,7 +29,7 @@ export function handlingWords({ handling, system, elongation }: Asked): Handling
 	const show = (value: number, unit: Unit): string =>
 		displayQuantity(Number(value.toPrecision(3)), unit, system);
 	return [
-		shellWords(handling, show),
+		shellWords(handling, show, system),
 		undercutWords(handling, show, system, elongation),
 		{
 			key: 'peel',
@@ -54,7 +54,11 @@ export function handlingWords({ handling, system, elongation }: Asked): Handling
 
 type Show = (value: number, unit: Unit) => string;
 
-function shellWords({ opening, gloveMm }: MeshHandling, show: Show): HandlingWords {
+function shellWords(
+	{ opening, gloveMm }: MeshHandling,
+	show: Show,
+	system: UnitSystem
+): HandlingWords {
 	const { isFree, direction, lockedCm2, lockedFraction, parted, freeingGloveMm } = opening;
 	const title = 'Opening the shell';
 	const way = leanWords(direction);
@@ -68,8 +72,12 @@ function shellWords({ opening, gloveMm }: MeshHandling, show: Show): HandlingWor
 	if (parted) {
 		const left = parted.lockedCm2;
 		const rest = left > 0.05 ? `; ${show(left, 'cm2')} still lock` : '; then nothing locks';
+		const { third } = parted;
+		const over = third
+			? `, with a third piece around T over the ${show(third.areaCm2, 'cm2')} that the halves leave locked: ${placeSpot(third, system)}; it leaves ${leanWords(third.direction)}`
+			: '';
 		lines.push(
-			`Make it in ${parted.pieces === 2 ? 'two' : 'three'} pieces: part it ${planeWords(parted, show)}${rest}.`
+			`Make it in ${parted.pieces === 2 ? 'two' : 'three'} pieces: part it ${planeWords(parted, show)}${over}${rest}.`
 		);
 	}
 	lines.push(

@@ -28,9 +28,14 @@ const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
 	'no volume': () => 'The mesh encloses no volume: it is a sheet'
 };
 
-/** What was found, repaired and left of a mesh's faults, and which numbers hold in spite of them. */
-export function healthWords(health: Health, repairs: Repairs): HealthWords {
-	const { trust, faults, isComplete } = health;
+/**
+ * What was found, repaired and left of a mesh's faults, and which numbers hold in spite of them.
+ *
+ * @param hasCoats - false where the mesh is sound but so fine that its coats are not computed
+ */
+export function healthWords(health: Health, repairs: Repairs, hasCoats = true): HealthWords {
+	const { faults, isComplete } = health;
+	const trust = { ...health.trust, distance: health.trust.distance && hasCoats };
 	const repaired = [
 		repairs.joinedVertices > 0 &&
 			`${many(repairs.joinedVertices, 'corner was', 'corners were')} joined with an equal one.`,
@@ -49,7 +54,9 @@ export function healthWords(health: Health, repairs: Repairs): HealthWords {
 		[trust.distance, 'coats, sections with coats, and bridged places']
 	];
 	return {
-		verdict: verdictOf(health),
+		verdict: hasCoats
+			? verdictOf(health)
+			: 'The mesh is closed, but too fine for its coats to be computed.',
 		isSound: trust.area && trust.volume && trust.distance,
 		repaired,
 		left,

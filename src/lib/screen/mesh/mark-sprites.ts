@@ -4,8 +4,8 @@ import type { Mark } from './marks';
 const SIDE_PX = 64;
 /** Height of a disc as part of the distance it is seen from. */
 const SIZE_SHARE = 0.05;
-/** How far a disc is moved toward the eye, so that the surface does not cut it. */
-const LIFT_SHARE = 0.06;
+/** How far a disc is moved toward the eye, as part of its height: no surface that leans by 45° or less cuts it. */
+const LIFT_SHARE = 0.7;
 
 /** Signs in discs that turn toward whoever looks, hidden where the pattern is in front of them. */
 export class MarkSprites {
@@ -22,11 +22,11 @@ export class MarkSprites {
 		}
 	}
 
-	face(eye: Vector3, radius: number, distance: number): void {
+	face(eye: Vector3, distance: number): void {
 		this.group.children.forEach((sprite, i) => {
 			const spot = this.#spots[i]!;
 			const toEye = eye.clone().sub(spot).normalize();
-			sprite.position.copy(spot).addScaledVector(toEye, LIFT_SHARE * radius);
+			sprite.position.copy(spot).addScaledVector(toEye, LIFT_SHARE * SIZE_SHARE * distance);
 			sprite.scale.setScalar(SIZE_SHARE * distance);
 		});
 	}

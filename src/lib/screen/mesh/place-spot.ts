@@ -1,17 +1,23 @@
 import type { MeshPlace } from '$lib/core/geometry/mesh-body';
+import { places as english, type PlaceWords } from '$lib/core/language/en/places';
 import { displayQuantity, type UnitSystem } from '$lib/core/quantity/display';
 
 type Spot = Pick<MeshPlace, 'xMm' | 'yMm' | 'zMm'>;
 
 /** Where a place is on the pattern as it lies: from its middle, seen from above with the length across. */
-export function placeSpot({ xMm, yMm, zMm }: Spot, system: UnitSystem): string {
-	const away = (mm: number, ahead: string, behind: string): string[] =>
+export function placeSpot(
+	{ xMm, yMm, zMm }: Spot,
+	system: UnitSystem,
+	words: PlaceWords = english
+): string {
+	type Way = (by: string) => string;
+	const away = (mm: number, ahead: Way, behind: Way): string[] =>
 		Math.abs(mm) < 0.5
 			? []
-			: [`${displayQuantity(Math.abs(mm), 'mm', system)} ${mm > 0 ? ahead : behind}`];
-	const flat = [...away(xMm, 'right', 'left'), ...away(yMm, 'back', 'front')];
-	const spot = flat.length > 0 ? `${flat.join(', ')} of the middle` : 'in the middle';
-	return zMm < 0.5 ? `${spot}, at the board` : `${spot}, ${displayQuantity(zMm, 'mm', system)} up`;
+			: [(mm > 0 ? ahead : behind)(displayQuantity(Math.abs(mm), 'mm', system))];
+	const flat = [...away(xMm, words.right, words.left), ...away(yMm, words.back, words.front)];
+	const spot = flat.length > 0 ? words.ofMiddle(flat.join(', ')) : words.inMiddle;
+	return zMm < 0.5 ? words.atBoard(spot) : words.up(spot, displayQuantity(zMm, 'mm', system));
 }
 
 /** What the places say of a pattern's detail: least width and greatest depth of grooves and pits. */

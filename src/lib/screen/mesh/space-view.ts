@@ -82,7 +82,7 @@ export function openSpaceView(canvas: HTMLCanvasElement): SpaceView {
 		camera.updateProjectionMatrix();
 		sun.position.copy(camera.position).add(target);
 		sun.position.z = camera.position.z + 2 * place.radius;
-		sprites.face(camera.position, place.radius, place.distance);
+		sprites.face(camera.position, place.distance);
 		renderer.render(scene, camera);
 	}
 

@@ -238,27 +238,6 @@ export const bench = {
 			`Server ${server}, this device ${device}.`,
 		setIt:
 			'All times here and in the record are the server’s. Set the device’s clock right: without the server it is the only one there is.'
-	},
-	places: {
-		title: 'By the pattern’s mesh',
-		air: 'Air stays here unless the brush goes in:',
-		brushTwice: ', brush twice',
-		more: (n: number) =>
-			plural('en', n, {
-				one: 'One more place is in the plan',
-				other: `${n} more places are in the plan`
-			}),
-		moreEnd: ', none of them to brush twice.',
-		unlisted: (n: number) =>
-			plural('en', n, {
-				one: 'One shallower place is on no list: brush thin material into every recess.',
-				other: `${n} shallower places are on no list: brush thin material into every recess.`
-			}),
-		foot: 'Before any coat, fill the foot and strike it off clean; a coat would stand off it here:',
-		startPeeling: 'Start peeling',
-		pieces: (n: number) => `Make the shell in ${n} pieces:`,
-		piecesWhy: 'in one it locks. The pattern’s page draws the parting.',
-		keys: 'Keys in the flange:'
 	}
 };
 export type BenchWords = typeof bench;

@@ -231,26 +231,5 @@ export const bench: BenchWords = {
 		both: ({ server, device }) => `Servidor ${server}, este dispositivo ${device}.`,
 		setIt:
 			'Todas las horas de aquí y del registro son las del servidor. Ponga en hora el dispositivo: sin el servidor es el único reloj que hay.'
-	},
-	places: {
-		title: 'Según la malla del modelo',
-		air: 'Aquí se queda aire si no entra el pincel:',
-		brushTwice: ', dos veces con el pincel',
-		more: (n) =>
-			plural('es', n, {
-				one: 'Hay un lugar más en el plan',
-				other: `Hay ${n} lugares más en el plan`
-			}),
-		moreEnd: ', ninguno para pincelar dos veces.',
-		unlisted: (n) =>
-			plural('es', n, {
-				one: 'Un lugar menos hondo no está en ninguna lista: lleve material fluido con el pincel a cada hueco.',
-				other: `${n} lugares menos hondos no están en ninguna lista: lleve material fluido con el pincel a cada hueco.`
-			}),
-		foot: 'Antes de la primera capa, rellene el pie y déjelo limpio; aquí una capa se separaría:',
-		startPeeling: 'Empiece a despegar',
-		pieces: (n) => `Haga la madreforma en ${n} piezas:`,
-		piecesWhy: 'en una se traba. La página del modelo dibuja la partición.',
-		keys: 'Llaves en la pestaña:'
 	}
 };
