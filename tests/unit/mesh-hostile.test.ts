@@ -12,9 +12,11 @@ const solid = box(20, 30, 10);
 
 /** Refused with all three parts of the answer, and at once. */
 function refusalOf(bytes: Uint8Array, name: string) {
-	const from = performance.now();
+	// Of the processor, which other work on the machine takes away but does not make longer.
+	const from = process.cpuUsage();
 	const read = readMesh(bytes, name);
-	expect(performance.now() - from).toBeLessThan(1000);
+	const { user, system } = process.cpuUsage(from);
+	expect((user + system) / 1000).toBeLessThan(1000);
 	if (read.ok) throw new Error('it was taken');
 	for (const part of [read.what, read.where, read.accepted]) expect(part).not.toBe('');
 	return read;
