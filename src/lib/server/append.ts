@@ -1,9 +1,8 @@
-import { canonicalJson } from '$lib/core/log/canonical';
 import { sealEvent } from '$lib/core/log/chain';
 import type { EventType, ProcessEvent } from '$lib/core/process/events';
 import { advance } from '$lib/core/process/job';
-import { allowedTypes } from '$lib/core/process/refusal';
 import { missingPhoto, unfitPerson } from './append-rights';
+import { conflictWith, foreignTwin, refused, twinOf } from './append-twin';
 import { commitTogether } from './commit-together';
 import type { Db } from './database';
 import { isTaken } from './dialect';
@@ -65,16 +64,8 @@ export const SIGNED_TYPES: readonly EventType[] = [
 	'job.abandoned'
 ];
 
-/** Whoever was away for longer reads the log from its own number on. */
-const MOST_TOLD = 100;
 /** How far a bench's clock may run ahead of the server's. */
 const LARGEST_LEAD_S = 30;
-
-const refused = (reason: string, allowed: string[] = []): AppendResult => ({
-	status: 'refused',
-	reason,
-	allowed
-});
 
 /**
  * Appends one act to a job, if the process takes it: read, judge and write in one transaction. What
@@ -185,40 +176,10 @@ async function judgeNew(trx: Db, job: JobFile, append: Append): Promise<JudgedOn
 	return { result: { status: 'appended', stored }, job: grown };
 }
 
-function conflictWith(job: JobFile, seq: number): AppendResult {
-	const { headSeq, log, state } = job;
-	const since = log.slice(seq - 1).slice(0, MOST_TOLD);
-	return { status: 'conflict', headSeq, since, allowed: allowedTypes(state) };
-}
-
-/** What to answer when this job has an act under the id already. */
-function twinOf(job: JobFile, { id, seq, event }: Append): AppendResult | null {
-	// Looked for from the end: what is sent twice was sent a moment ago.
-	const stored = job.log.findLast((s) => s.id === id);
-	if (!stored) return null;
-	if (isSameAct(stored.event, event)) return { status: 'duplicate', stored };
-	// Typed anew after an answer that was lost: whoever sent it must see what stands already.
-	return seq === stored.seq
-		? conflictWith(job, seq)
-		: refused(`The id ${id} belongs to another act of this job. Send this one under a new id.`);
-}
-
-/** What to answer when another job has an act under the id. */
-async function foreignTwin(trx: Db, id: string): Promise<AppendResult | null> {
-	const other = await trx.selectFrom('event').select('id').where('id', '=', id).executeTakeFirst();
-	return other ? refused(`The id ${id} belongs to an act of another job.`) : null;
-}
-
 /** The server's instant, or the last act's when the clock was set back since. */
 function momentFor(job: JobFile, recordedAt: string): string {
 	const lastAt = job.log.at(-1)?.event.at ?? recordedAt;
 	return Date.parse(lastAt) > Date.parse(recordedAt) ? lastAt : recordedAt;
-}
-
-/** Sent again it may carry other times; anything else that differs was typed anew. */
-function isSameAct(stored: ProcessEvent, sent: ProcessEvent): boolean {
-	const untimed = (event: ProcessEvent) => canonicalJson({ ...event, at: '', sentAt: '' });
-	return untimed(stored) === untimed(sent);
 }
 
 function objectionTo({ event, recordedAt, isSigned }: Append, job: JobFile): string | null {
