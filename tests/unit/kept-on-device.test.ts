@@ -129,7 +129,8 @@ describe('acts as they are sent', () => {
 
 	test('each have their own answer', async () => {
 		const conflict = { code: 'conflict', detail: 'Somebody else was faster.' };
-		const unfit = { code: 'invalid', detail: 'note: too long.', errors: [{ message: 'too long' }] };
+		const errors = [{ message: 'too long' }, { message: 'lot is missing' }];
+		const unfit = { code: 'invalid', detail: 'note: too long. And 1 more.', errors };
 		serverThat(() => [
 			200,
 			{
@@ -148,7 +149,7 @@ describe('acts as they are sent', () => {
 			{ status: 'written' },
 			{ status: 'not taken', reason: expect.stringMatching(/^Somebody else entered/) },
 			{ status: 'held' },
-			{ status: 'not taken', reason: 'note: too long. too long' },
+			{ status: 'not taken', reason: 'note: too long. And 1 more. lot is missing' },
 			{ status: 'no answer' },
 			{ status: 'sign in' }
 		]);

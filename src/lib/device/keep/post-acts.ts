@@ -128,5 +128,6 @@ function reasonIn(problem: unknown, status: number): string {
 					: []
 			)
 		: [];
-	return [String(detail ?? 'The server did not say why.'), ...fields].join(' ');
+	const said = String(detail ?? 'The server did not say why.');
+	return [said, ...fields.filter((field) => !said.includes(field))].join(' ');
 }
