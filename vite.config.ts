@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { contentCheck } from './scripts/content-plugin.ts';
+import { frameInOneFile } from './scripts/frame-plugin.ts';
 
 const all = ['unit', 'screen'].flatMap((folder) =>
 	readdirSync(`tests/${folder}`, { recursive: true, encoding: 'utf8' })
@@ -13,7 +14,7 @@ const onStores = all.filter((file) => readFileSync(file, 'utf8').includes('fixtu
 const onPostgres = all.filter((file) => file.includes('postgres'));
 
 export default defineConfig({
-	plugins: [contentCheck(), sveltekit()],
+	plugins: [contentCheck(), sveltekit(), frameInOneFile()],
 	test: {
 		environment: 'node',
 		testTimeout: 20_000,

@@ -1,6 +1,6 @@
 import type { IncomingMessage } from 'node:http';
 import type { Locale } from '$lib/core/language/locale';
-import type { Words } from '$lib/core/language/words';
+import type { ScreenWords } from '$lib/core/language/screen-words';
 import type { Shop } from '$lib/core/plan/shop';
 import type { Db } from '$lib/server/database';
 import type { Role } from '$lib/server/people.repository';
@@ -39,7 +39,7 @@ declare global {
 			locale?: Locale;
 			/** The page is in the reader's language, frame and all; English otherwise. */
 			isTranslated?: boolean;
-			words?: Words;
+			words?: ScreenWords;
 		}
 		interface Error {
 			message: string;

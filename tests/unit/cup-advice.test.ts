@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cupAdvice, scaleText, type CupAtScale } from '../../src/lib/core/process/cup-advice';
+import { cupAdvice, type CupAtScale } from '../../src/lib/core/process/cup-advice';
+import { scaleText } from '../../src/lib/core/process/scale-text';
 import { isOnRatio } from '../../src/lib/core/process/cup-check';
 import { runningTotalG } from '../../src/lib/core/process/cup-slips';
 

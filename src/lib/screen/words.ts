@@ -12,3 +12,9 @@ export function shareWords(words: () => ScreenWords): void {
 export function getWords(): () => ScreenWords {
 	return getContext<(() => ScreenWords) | undefined>(KEY) ?? (() => ENGLISH_ON_SCREEN);
 }
+
+/** Words that not every page says: the English ones come with the part that says them, others with the page's. */
+export function getWordsOf<W>(english: W, find: (words: ScreenWords) => W | undefined): () => W {
+	const words = getWords();
+	return () => find(words()) ?? english;
+}

@@ -68,6 +68,7 @@ export function benchView(
 	const step = benchStep(state, { by: viewer.id, at }, w);
 	const text = texts.steps[step.slug];
 	const { status } = jobSummary(state);
+	const nameOf = ({ id }: { id: TroubleId }) => w.titles.troubles[id];
 	const last = state.snapshot.status === 'active' ? undoable(state, viewer.id) : null;
 
 	return {
@@ -133,9 +134,13 @@ export function benchView(
 			name: w.fields.inspect.overall[name],
 			plannedMm: Math.round(job.plan.surface[`${name}Mm`] * 10) / 10
 		})),
-		trouble: c.trouble && { ...c.trouble, ...troubleText(c.trouble, c, texts.troubles) },
+		trouble: c.trouble && {
+			...c.trouble,
+			name: nameOf(c.trouble),
+			...troubleText(c.trouble, c, texts.troubles)
+		},
 		/** Troubles met before it that wait too. */
-		troublesBefore: c.troublesBefore,
+		troublesBefore: c.troublesBefore.map((trouble) => ({ ...trouble, name: nameOf(trouble) })),
 		/** What helps somebody hurt or ill, shown before anything is sent. */
 		firstAid: OF_PEOPLE.map((id) => ({ id, ...troubleText({ id }, c, texts.troubles) })),
 		sentBack: c.sentBack,

@@ -1,17 +1,17 @@
 import { bench } from './en/bench';
 import { controls } from './en/controls';
 import { frame } from './en/frame';
-import { titles } from './en/titles';
 import type { Words } from './words';
 
-/** What a page itself says. The rest is said where a job is judged: on the server, or on a device without it. */
+/**
+ * What a page itself says. The rest is said where a job is judged, on the server or on a device without it, or
+ * by parts that bring their own English; in another language all of it is here.
+ */
 export type ScreenWords = Pick<
 	Words,
-	'lang' | 'locale' | 'quoted' | 'bench' | 'controls' | 'frame' | 'titles'
-> & {
-	/** Those of the reading room in another language; the page of a text brings the English ones itself. */
-	reading?: Words['reading'];
-};
+	'lang' | 'locale' | 'quoted' | 'bench' | 'controls' | 'frame'
+> &
+	Partial<Words>;
 
 /** American English for pages, without the words of the process: every page loads these. */
 export const ENGLISH_ON_SCREEN: ScreenWords = {
@@ -20,6 +20,5 @@ export const ENGLISH_ON_SCREEN: ScreenWords = {
 	quoted: (text) => `“${text}”`,
 	bench,
 	controls,
-	frame,
-	titles
+	frame
 };

@@ -7,6 +7,7 @@ import { errors, type ErrorWords } from './en/errors';
 import { fields, type FieldWords } from './en/fields';
 import { frame, type FrameWords } from './en/frame';
 import { log, type LogWords } from './en/log';
+import { pieces, type PieceWords } from './en/pieces';
 import { questions, type QuestionWords } from './en/questions';
 import { reading, type ReadingWords } from './en/reading';
 import { rules, type RuleWords } from './en/rules';
@@ -29,6 +30,7 @@ export interface Catalog {
 	errors: ErrorWords;
 	bench: BenchWords;
 	containers: ContainerWords;
+	pieces: PieceWords;
 	controls: ControlWords;
 	log: LogWords;
 	questions: QuestionWords;
@@ -56,6 +58,7 @@ export const ENGLISH: Words = {
 	errors,
 	bench,
 	containers,
+	pieces,
 	controls,
 	log,
 	questions,

@@ -134,7 +134,7 @@ export class BenchDesk {
 		if (!this.#kept || !folded) return null;
 		const { lastAt } = folded.state;
 		if (Date.parse(act.event.at) < Date.parse(lastAt)) {
-			return this.words.bench.kept.enteredLater(clockTime(lastAt, this.#kept.zone));
+			return this.words.pieces.kept.enteredLater(clockTime(lastAt, this.#kept.zone));
 		}
 		return objectionTo(act, { kept: this.#kept, folded, words: this.words });
 	}

@@ -12,6 +12,8 @@ const WAYS = {
 	rows: async () => (await import('./RowsField.svelte')).default,
 	nextCup: async () => (await import('./NextCup.svelte')).default,
 	briefings: async () => (await import('./BriefingList.svelte')).default,
+	wait: async () => (await import('./WaitClock.svelte')).default,
+	hurts: async () => (await import('./WhatHurts.svelte')).default,
 	places: async () => (await import('$lib/screen/mesh/StepPlaces.svelte')).default
 };
 
@@ -36,7 +38,7 @@ async function load<N extends Name>(name: N): Promise<Piece<N>> {
 	return found;
 }
 
-function piecesOf({ step, briefings }: BenchView): Name[] {
+function piecesOf({ step, briefings, status, hurts }: BenchView): Name[] {
 	const kinds = new Set(step.acts.flatMap(({ fields }) => fields.map(({ kind }) => kind)));
 	const isShown: Record<Name, boolean> = {
 		weights: kinds.has('weights'),
@@ -47,6 +49,8 @@ function piecesOf({ step, briefings }: BenchView): Name[] {
 		rows: kinds.has('points') || kinds.has('dimensions'),
 		nextCup: step.ahead !== null || step.acts.some(({ type }) => type === 'cup.applied'),
 		briefings: briefings.some(({ isRead }) => !isRead),
+		wait: step.window !== null,
+		hurts: status === 'open' && hurts.hazards.length + hurts.ppe.length > 0,
 		places: step.places !== null
 	};
 	return (Object.keys(isShown) as Name[]).filter((name) => isShown[name]);

@@ -1,6 +1,6 @@
 import type { BenchView } from '$lib/core/bench/bench-view';
 import { ENGLISH, type Words } from '$lib/core/language/words';
-import { scaleText } from '$lib/core/process/cup-advice';
+import { scaleText } from '$lib/core/process/scale-text';
 import { spokenStep } from './spoken-step';
 
 interface Seen {

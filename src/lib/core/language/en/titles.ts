@@ -1,3 +1,5 @@
+import { signs } from './signs';
+
 /** Names of what a job is made of, as people read them. */
 export const titles = {
 	phases: {
@@ -71,33 +73,6 @@ export const titles = {
 		'safety-shoes': 'Safety shoes',
 		sleeves: 'Sleeves'
 	},
-	/** Meaning of ISO 7010 signs in our own words. */
-	signs: {
-		W001: 'General warning',
-		W011: 'Slippery surface',
-		W016: 'Toxic material',
-		W017: 'Hot surface',
-		W021: 'Flammable material',
-		W022: 'Sharp edge',
-		W023: 'Corrosive substance',
-		W028: 'Oxidizing substance',
-		M002: 'Read the instructions',
-		M004: 'Wear eye protection',
-		M008: 'Wear safety shoes',
-		M009: 'Wear gloves',
-		M010: 'Wear protective clothing',
-		M011: 'Wash your hands',
-		M013: 'Wear a face shield',
-		M016: 'Wear a mask',
-		M017: 'Wear a respirator',
-		M026: 'Wear an apron',
-		P002: 'No smoking',
-		P003: 'No open flame',
-		P022: 'No eating or drinking',
-		E003: 'First aid',
-		E011: 'Eyewash',
-		E012: 'Safety shower',
-		F001: 'Fire extinguisher'
-	}
+	signs
 };
 export type TitleWords = typeof titles;

@@ -8,6 +8,7 @@ import { errors } from './errors';
 import { fields } from './fields';
 import { frame } from './frame';
 import { log } from './log';
+import { pieces } from './pieces';
 import { questions } from './questions';
 import { reading } from './reading';
 import { rules } from './rules';
@@ -27,6 +28,7 @@ export const SPANISH: Catalog = {
 	errors,
 	bench,
 	containers,
+	pieces,
 	controls,
 	log,
 	questions,
