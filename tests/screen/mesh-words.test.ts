@@ -4,7 +4,7 @@ import { handlingWords } from '../../src/lib/screen/mesh/handling-words';
 import { layerVolumesOf } from '../../src/lib/screen/mesh/layer-volumes';
 import { marksOf } from '../../src/lib/screen/mesh/marks';
 import { healthOf } from '../../src/lib/core/mesh/health';
-import { healthWords } from '../../src/lib/screen/mesh/health-words';
+import { healthWords, mendingWords } from '../../src/lib/screen/mesh/health-words';
 import { faceName, firstDraft, readPlacement } from '../../src/lib/screen/mesh/placement-draft';
 import { places as spanish } from '../../src/lib/core/language/es/places';
 import { placeText } from '../../src/lib/core/geometry/place-text';
@@ -22,7 +22,7 @@ import { readPattern } from '../../src/lib/screen/pattern/read-pattern';
 import { placedMesh } from '../../src/lib/core/mesh/place';
 import { testInputs } from '../fixtures/materials';
 import { meshBodyOf } from '../fixtures/mesh-body';
-import { box } from '../fixtures/mesh-solids';
+import { box, mapped, together } from '../fixtures/mesh-solids';
 
 const none = { joinedVertices: 0, droppedTriangles: 0, turnedTriangles: 0 };
 
@@ -41,7 +41,7 @@ test('a hole is named with its place, and the numbers that fall with it are name
 	expect(words.left[0]).toMatch(/^3 edges have a triangle on one side only: a hole, first at x/);
 	expect(words.untrusted).toEqual([
 		'volume and center of mass',
-		'coats, sections with coats, and bridged places'
+		'coats, sections with coats and bridged places'
 	]);
 	expect(words.trusted).toEqual(['exposed area', 'size']);
 });
@@ -220,4 +220,15 @@ test('a pattern of a mesh goes through its form unchanged; a broken one is refus
 	expect(Object.keys(broken('{'))).toEqual(['body.mesh']);
 	expect(broken('')['body.mesh']).toMatch(/^Nothing is measured yet/);
 	expect(broken(JSON.stringify({ ...body, volumeMl: 1e6 }))['body.mesh']).toContain('volume');
+});
+
+test('what has to be mended where the mesh was drawn', () => {
+	const solid = box(20, 20, 20);
+	const twice = together(
+		solid,
+		mapped(solid, ([x, y, z]) => [x / 2 + 5, y / 2 + 5, z / 2 + 5])
+	);
+	expect(mendingWords(healthOf(twice))).toContain('Unite its parts');
+	const open = { ...solid, triangles: solid.triangles.subarray(3) };
+	expect(mendingWords(healthOf(open))).toContain('Close its holes');
 });

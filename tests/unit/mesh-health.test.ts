@@ -5,7 +5,7 @@ import { measuresOf } from '../../src/lib/core/mesh/measures';
 import type { Mesh } from '../../src/lib/core/mesh/mesh';
 import { repairedMesh } from '../../src/lib/core/mesh/repair';
 import { bunnyMesh } from '../fixtures/mesh-bunny';
-import { box, frustum, mapped, meshOf, sphere, together } from '../fixtures/mesh-solids';
+import { blocks, box, frustum, mapped, meshOf, sphere, together } from '../fixtures/mesh-solids';
 
 const shifted = (mesh: Mesh, x: number): Mesh =>
 	mapped(mesh, ([a, b, c]) => [a + x, b + x / 7, c + x / 5]);
@@ -59,6 +59,14 @@ const ill: [FaultKind, Mesh, number][] = [
 		]),
 		1
 	],
+	[
+		'parts within parts',
+		together(
+			sphere(10, 3),
+			mapped(sphere(4, 3), ([x, y, z]) => [x + 3, y, z])
+		),
+		1
+	],
 	['crossing triangles', together(cube, shifted(cube, 5)), 20],
 	[
 		'no volume',
@@ -97,6 +105,27 @@ describe('each fault is found, counted and shown', () => {
 		expect(fault?.triangles.length).toBeGreaterThan(0);
 		if (kind === 'crossing triangles') expect(fault!.count).toBeGreaterThanOrEqual(6);
 		else expect(fault!.count).toBe(count);
+	});
+
+	test.each([
+		['one within another', together(sphere(10, 3), sphere(4, 3))],
+		['two that cut through each other', together(cube, shifted(cube, 5))]
+	])('of parts that overlap nothing is trusted: %s', (_, mesh) => {
+		expect(healthOf(mesh).trust).toEqual({ area: false, volume: false, distance: false });
+	});
+
+	test('a body within the hollow of another, and one in the hole of a ring, overlap nothing', () => {
+		const hollow = together(
+			sphere(10, 3),
+			mapped(sphere(8, 3), ([x, y, z]) => [x, y, -z]),
+			sphere(4, 3)
+		);
+		const lines = [0, 4, 6, 10];
+		const ring = blocks([lines, lines, [0, 3]], (i, j) => i !== 1 || j !== 1);
+		const inHole = mapped(box(1, 1, 1), ([x, y, z]) => [x + 4.5, y + 4.5, z + 1]);
+		for (const mesh of [hollow, together(ring, inHole)]) {
+			expect(healthOf(mesh).trust).toEqual({ area: true, volume: true, distance: true });
+		}
 	});
 
 	test('an open mesh is not trusted for volume', () => {

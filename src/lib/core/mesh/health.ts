@@ -1,6 +1,7 @@
 import { bvhOf } from './bvh';
 import { edgesOf, headOf, tailOf, type Edges } from './edges';
 import { triangleCount, vertexAt, type Mesh, type Vec3 } from './mesh';
+import { nestedShells } from './nested-shells';
 import { selfCrossings } from './self-crossings';
 import { shellsOf, type MeshShell } from './shells';
 import { areaNormals } from './triangle-normals';
@@ -11,6 +12,7 @@ export type FaultKind =
 	| 'turned neighbors'
 	| 'inside out'
 	| 'loose parts'
+	| 'parts within parts'
 	| 'doubled triangles'
 	| 'triangles without area'
 	| 'slivers'
@@ -63,6 +65,11 @@ export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 	const turnedShells = shells.map(
 		({ signedVolume, isHollow }) => signedVolume < 0 && !isHollow && open.length === 0
 	);
+	const isNested = nestedShells(mesh, { shells, shellOf });
+	const nested = isNested.reduce((sum, mark) => sum + mark, 0);
+	const crossed = new Set(crossings.triangles.map((t) => shellOf[t]!));
+	// Folds within one part are small; where parts overlap nobody knows inside from outside.
+	const overlaps = nested > 0 || crossed.size > 1;
 	const largest = shells.reduce(
 		(best, shell, i) => (shell.area > shells[best]!.area ? i : best),
 		0
@@ -87,6 +94,12 @@ export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 			shells.length > 1 ? where((t) => isLoose(shells, shellOf[t]!, largest)) : [],
 			shells.filter((_, i) => isLoose(shells, i, largest)).length
 		),
+		faultOf(
+			mesh,
+			'parts within parts',
+			nested > 0 ? where((t) => isNested[shellOf[t]!] === 1) : [],
+			nested
+		),
 		faultOf(mesh, 'doubled triangles', doubledTriangles(mesh)),
 		faultOf(mesh, 'triangles without area', flat),
 		faultOf(mesh, 'slivers', slivers),
@@ -99,9 +112,9 @@ export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 		faults,
 		shells,
 		trust: {
-			area: crossings.triangles.length === 0,
-			volume: isWatertight && !isSheet && crossings.triangles.length === 0,
-			distance: isWatertight && !isSheet
+			area: crossings.triangles.length === 0 && !overlaps,
+			volume: isWatertight && !isSheet && crossings.triangles.length === 0 && !overlaps,
+			distance: isWatertight && !isSheet && !overlaps
 		},
 		isComplete: crossings.isComplete
 	};

@@ -20,6 +20,8 @@ const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
 	'turned neighbors': (n) => `${many(n, 'pair', 'pairs')} of neighbors face opposite ways`,
 	'inside out': (n) => `${many(n, 'triangle faces', 'triangles face')} inward`,
 	'loose parts': (n) => `${many(n, 'part is', 'parts are')} loose beside the main one`,
+	'parts within parts': (n) =>
+		`${many(n, 'part lies', 'parts lie')} within another: what they enclose would count twice`,
 	'doubled triangles': (n) => `${many(n, 'triangle lies', 'triangles lie')} twice in one place`,
 	'triangles without area': (n) => `${many(n, 'triangle has', 'triangles have')} no area`,
 	slivers: (n) =>
@@ -51,7 +53,7 @@ export function healthWords(health: Health, repairs: Repairs, hasCoats = true): 
 	const numbers: [boolean, string][] = [
 		[trust.area, 'exposed area'],
 		[trust.volume, 'volume and center of mass'],
-		[trust.distance, 'coats, sections with coats, and bridged places']
+		[trust.distance, 'coats, sections with coats and bridged places']
 	];
 	return {
 		verdict: hasCoats
@@ -70,6 +72,14 @@ function verdictOf({ isWatertight, trust, faults }: Health): string {
 	if (trust.distance && trust.volume) return 'The mesh is closed; what is left does no harm.';
 	if (isWatertight) return 'The mesh is closed, but some of its numbers cannot be trusted.';
 	return 'The mesh is not closed: nobody can tell its inside from its outside.';
+}
+
+/** What whoever drew the mesh has to do before it can become a pattern. */
+export function mendingWords({ isWatertight, faults }: Health): string {
+	const has = (kind: FaultKind): boolean => faults.some((fault) => fault.kind === kind);
+	if (!isWatertight) return 'Close its holes where it was drawn';
+	if (has('no volume')) return 'Give it a thickness where it was drawn';
+	return 'Unite its parts into one body where it was drawn';
 }
 
 function place(kind: FaultKind, at: readonly [number, number, number]): string {
