@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { drawSection } from '../../src/lib/screen/section/drawn-section';
 import { sectionText } from '../../src/lib/screen/section/section-model';
 import { scaleBar } from '../../src/lib/screen/section/section-units';
 
@@ -23,4 +24,7 @@ test('the drawing is told in the shop’s units', () => {
 	const model = { layers: [], pattern, gapMm: 10, flangeMm: 10 };
 	expect(sectionText(model, 'SI')).toContain('254 mm by 127 mm');
 	expect(sectionText(model, 'US')).toContain('10 in by 5 in');
+	const spanish = drawSection(model, { system: 'US', locale: 'es-ES' });
+	expect(spanish.caption).toBe('Sección, a escala');
+	expect(spanish.text).toContain('sobre un modelo de 10 in por 5 in. Hecho: nada.');
 });

@@ -1,3 +1,7 @@
+import { section as english } from '$lib/core/language/en/section';
+import { section as spanish } from '$lib/core/language/es/section';
+import { withLocalDigits } from '$lib/core/language/local-digits';
+import { langOf, type Locale } from '$lib/core/language/locale';
 import type { UnitSystem } from '$lib/core/quantity/display';
 import { layoutSection, type SectionLayout } from './section-layout';
 import { sectionText, type SectionModel } from './section-model';
@@ -7,8 +11,8 @@ export interface DrawnSection {
 	layout: SectionLayout;
 	/** The drawing in words. */
 	text: string;
-	/** What is not to scale in it; empty when all is. */
-	note: string;
+	/** What is to scale in it and what is not. */
+	caption: string;
 }
 
 /** A drawing of about 480 px, or an emblem of 96 by 72 px without words. */
@@ -17,8 +21,9 @@ export function drawSection(
 	{
 		system,
 		isCompact = false,
-		isPlan = false
-	}: { system: UnitSystem; isCompact?: boolean; isPlan?: boolean }
+		isPlan = false,
+		locale = 'en-US'
+	}: { system: UnitSystem; isCompact?: boolean; isPlan?: boolean; locale?: Locale }
 ): DrawnSection {
 	const layout = layoutSection(
 		model,
@@ -26,15 +31,17 @@ export function drawSection(
 			? { widthPx: 96, maxHeightPx: 72, minBandPx: 3.4, headPx: 2 }
 			: { widthPx: 480, maxHeightPx: 400, minBandPx: 4.5, headPx: 64 }
 	);
+	const words = { en: english, es: spanish }[langOf(locale)];
 	const { coatFactor, shellFactor } = layout.scale;
 	const note = [
-		coatFactor > 1 ? `coats drawn ×${coatFactor}` : '',
-		shellFactor > 1 ? `shell ×${shellFactor}` : '',
-		layout.parts.some(({ kind }) => kind === 'release') ? 'release drawn as a line' : ''
+		coatFactor > 1 ? words.coats(coatFactor) : '',
+		shellFactor > 1 ? words.shell(shellFactor) : '',
+		layout.parts.some(({ kind }) => kind === 'release') ? words.release : ''
 	];
+	const notes = note.filter(Boolean).join(', ');
 	return {
 		layout,
-		text: sectionText(model, system, isPlan),
-		note: note.filter(Boolean).join(', ')
+		text: withLocalDigits(sectionText(model, system, isPlan, words), locale),
+		caption: withLocalDigits(notes ? `${words.toScale}; ${notes}` : words.toScale, locale)
 	};
 }

@@ -1,3 +1,4 @@
+import { section as english, type SectionWords } from '$lib/core/language/en/section';
 import type { PointMm } from '$lib/core/geometry/profile-offset';
 import { displayQuantity, type UnitSystem } from '$lib/core/quantity/display';
 
@@ -33,18 +34,20 @@ export interface SectionModel {
 export function sectionText(
 	{ layers, pattern }: SectionModel,
 	system: UnitSystem,
-	isPlan = false
+	isPlan = false,
+	words: SectionWords = english
 ): string {
 	const list = (state: SectionLayer['state']) =>
 		layers
 			.filter((layer) => layer.state === state)
 			.map((layer) => layer.label)
-			.join(', ') || 'nothing';
+			.join(', ') || words.nothing;
 	const length = (mm: number) => displayQuantity(Math.round(mm), 'mm', system);
-	const size = `${length(pattern.widthMm)} by ${length(pattern.heightMm)}`;
+	const size = words.size(length(pattern.widthMm), length(pattern.heightMm));
 	if (isPlan) {
 		const all = layers.map((layer) => layer.label).join(', ');
-		return `Section of the mold as planned over a pattern of ${size}: ${all}.`;
+		return words.asPlanned(size, all);
 	}
-	return `Section of the mold over a pattern of ${size}. Done: ${list('done')}. Now: ${list('current')}. Planned: ${list('planned')}.`;
+	const [done, current, planned] = [list('done'), list('current'), list('planned')];
+	return words.soFar(size, { done, current, planned });
 }

@@ -30,11 +30,12 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		actId: newActId()
 	});
 	const { section, system } = view;
+	const { locale } = locals;
 	return {
 		...view,
 		drawn: {
-			emblem: drawSection(section, { system, isCompact: true }),
-			picture: drawSection(section, { system })
+			emblem: drawSection(section, { system, isCompact: true, locale }),
+			picture: drawSection(section, { system, locale })
 		}
 	};
 };
