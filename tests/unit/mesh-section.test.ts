@@ -11,7 +11,7 @@ import {
 	type Outline
 } from '../../src/lib/core/mesh/section';
 import { SurfaceDistance } from '../../src/lib/core/mesh/surface-distance';
-import { box, mapped, sphere } from '../fixtures/mesh-solids';
+import { blocks, box, mapped, sphere } from '../fixtures/mesh-solids';
 
 const areaOf = (outline: Outline): number =>
 	outline.reduce((sum, p, i) => {
@@ -76,6 +76,26 @@ describe('a section', () => {
 });
 
 describe('a surface drawn from a distance', () => {
+	test('shows a coat whole that lies over what stands out behind the plane', () => {
+		// A wall 10 mm thick that steps out by 4 mm just behind the plane.
+		const stepped = blocks(
+			[
+				[0, 10, 14],
+				[0, 20, 40],
+				[0, 30]
+			],
+			(i, j) => i === 0 || j === 1
+		);
+		const plane = uprightPlane({ xMm: 0, yMm: 18, turnDeg: 0 });
+		const { offsets } = sectionBands(stepped, plane, [8], new SurfaceDistance(stepped));
+		const outlines = offsets[0]!.outlines;
+		expect(outlines).toHaveLength(1);
+		const xs = outlines[0]!.map(({ xMm }) => xMm);
+		// 2 mm before the step: √(8² − 2²) beyond its face, and 8 beyond the other side.
+		expect(Math.max(...xs)).toBeCloseTo(14 + Math.sqrt(60), 1);
+		expect(Math.min(...xs)).toBeCloseTo(-8, 1);
+	});
+
 	test('of a ball is closed and has its volume', () => {
 		const mesh = isoSurface(
 			(x, y, z) => Math.hypot(x, y, z) - 8,

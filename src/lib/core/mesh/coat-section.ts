@@ -1,6 +1,8 @@
-import type { Mesh } from './mesh';
+import { measuresOf } from './measures';
+import type { Mesh, Vec3 } from './mesh';
 import { planeAxes, pointOnPlane, sectionOf, type Outline, type Plane } from './section';
 import type { SurfaceDistance } from './surface-distance';
+import { dot } from './vector';
 
 export interface SectionBands {
 	/** The pattern itself. */
@@ -24,14 +26,13 @@ export function sectionBands(
 	surface: SurfaceDistance
 ): SectionBands {
 	const pattern = sectionOf(mesh, plane);
-	const all = pattern.flat();
 	const reach = distancesMm.at(-1) ?? 0;
-	if (all.length === 0 || reach === 0) return { pattern, offsets: [] };
+	if (pattern.length === 0 || reach === 0) return { pattern, offsets: [] };
 	const isUpright = planeAxes(plane).up[2] > 0.5;
-	const low = (key: 'xMm' | 'yMm'): number =>
-		all.reduce((least, p) => Math.min(least, p[key]), Infinity) - reach;
-	const high = (key: 'xMm' | 'yMm'): number =>
-		all.reduce((most, p) => Math.max(most, p[key]), -Infinity) + reach;
+	// All of the pattern, not its section alone: a coat over what stands out before or behind the plane shows in it too.
+	const all = boxOnPlane(mesh, plane);
+	const low = (key: 'xMm' | 'yMm'): number => Math.min(...all.map((p) => p[key])) - reach;
+	const high = (key: 'xMm' | 'yMm'): number => Math.max(...all.map((p) => p[key])) + reach;
 	const side = Math.max(high('xMm') - low('xMm'), high('yMm') - low('yMm')) / CELLS;
 	const from = { xMm: low('xMm') - side, yMm: isUpright ? 0 : low('yMm') - side };
 	const columns = Math.ceil((high('xMm') - from.xMm) / side) + 2;
@@ -52,6 +53,20 @@ export function sectionBands(
 			)
 		}))
 	};
+}
+
+/** Corners of the box around a mesh, seen at right angles to a plane. */
+function boxOnPlane(mesh: Mesh, plane: Plane): Outline {
+	const { min, max } = measuresOf(mesh).bounds;
+	const { right, up } = planeAxes(plane);
+	return Array.from({ length: 8 }, (_, n) => {
+		const corner: Vec3 = [
+			n & 1 ? max[0] : min[0],
+			n & 2 ? max[1] : min[1],
+			n & 4 ? max[2] : min[2]
+		];
+		return { xMm: dot(corner, right), yMm: dot(corner, up) };
+	});
 }
 
 /** Lines at one level through a grid of values, closed below its first row; lower values lie to the left. */
