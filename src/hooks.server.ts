@@ -18,6 +18,7 @@ import { scheduleBackups } from '$lib/server/keep/schedule';
 import { closeLive } from '$lib/server/live';
 import { followServers } from '$lib/server/live-servers';
 import { log } from '$lib/server/log';
+import { packed } from '$lib/server/packed';
 import { beginStopping, schemaOf } from '$lib/server/ready';
 import { turnAway } from '$lib/server/request-guard';
 import { logged } from '$lib/server/request-log';
@@ -77,7 +78,7 @@ export const handle: Handle = ({ event, resolve }) => {
 		setSecurityHeaders(response.headers, event.url);
 		response.headers.set('x-request-id', locals.requestId);
 		if (!response.headers.has('cache-control')) response.headers.set('cache-control', 'no-store');
-		return response;
+		return packed(response, event.request.headers.get('accept-encoding'));
 	});
 };
 

@@ -1,0 +1,32 @@
+import { gunzipSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
+import { packed } from '../../src/lib/server/packed';
+
+const page = () =>
+	new Response('<p>wait</p>', { headers: { 'content-type': 'text/html', etag: '"a"' } });
+
+describe('a page on its way', () => {
+	test('is packed for a reader that unpacks it, and is the same page', async () => {
+		const answer = packed(page(), 'br, GZIP;q=0.8');
+		expect(answer.headers.get('content-encoding')).toBe('gzip');
+		expect(answer.headers.get('vary')).toBe('accept-encoding');
+		expect(answer.headers.get('etag')).toBe('W/"a"');
+		expect(gunzipSync(Buffer.from(await answer.arrayBuffer())).toString()).toBe('<p>wait</p>');
+	});
+
+	// RFC 9110, section 12.5.3: a weight of 0 is "not acceptable".
+	test.each([null, '', 'identity', 'gzip;q=0', 'gzip; q=0.000', 'x-gzipped'])(
+		'is left as it is for %s',
+		async (accepts) => {
+			const answer = packed(page(), accepts);
+			expect(answer.headers.has('content-encoding')).toBe(false);
+			expect(answer.headers.get('vary')).toBe('accept-encoding');
+			expect(await answer.text()).toBe('<p>wait</p>');
+		}
+	);
+
+	test.each(['text/event-stream', 'application/json'])('nothing else is: %s', (type) => {
+		const answer = packed(new Response('x', { headers: { 'content-type': type } }), 'gzip');
+		expect(answer.headers.has('content-encoding')).toBe(false);
+	});
+});
