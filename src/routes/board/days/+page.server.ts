@@ -2,6 +2,7 @@ import { clashesOf } from '$lib/core/process/ahead/clashes';
 import { shopDays } from '$lib/core/process/ahead/shop-days';
 import { workingTimes } from '$lib/core/plan/shift-hours';
 import { drawnLine, lineAhead, placedLines } from '$lib/screen/board/days-line';
+import { packDays } from '$lib/screen/board/packed-days';
 import { now } from '$lib/server/clock';
 import { namesById } from '$lib/server/job-or-error';
 import { projectJobs } from '$lib/server/job-projection';
@@ -35,7 +36,7 @@ export const load: PageServerLoad = async ({ locals, depends }) => {
 		zone: hours.zone,
 		days,
 		names,
-		lines: lines.map(drawnLine),
+		packed: packDays(lines.map(drawnLine), nowMs),
 		clashes: clashes.slice(0, CLASHES_AT_MOST),
 		moreClashes: Math.max(0, clashes.length - CLASHES_AT_MOST)
 	};
