@@ -18,7 +18,7 @@ const stretch: fc.Arbitrary<Stretch> = fc.record({
 const lineOf = (stretches: Stretch[], index: number): DaysLine => ({
 	id: `mold-${index}`,
 	title: `Mold ${index}`,
-	status: 'active',
+	status: 'open',
 	phaseTitle: 'Build coats',
 	step: 'Weigh',
 	workerId: null,

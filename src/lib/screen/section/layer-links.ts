@@ -15,6 +15,23 @@ export function jobLink(jobId: string, layers: readonly SectionLayer[], index: n
 		: `/jobs/${jobId}/plan${planAnchor(layers, index)}`;
 }
 
+/** Where a record tells how a layer was laid, "#built-2"; of the shell its first round. Undefined: nothing was laid, or no cup goes into it. */
+export function recordAnchor(
+	built: ReadonlyArray<{ title: string }>,
+	layers: readonly SectionLayer[],
+	index: number
+): string | undefined {
+	const layer = layers[index];
+	if (!layer) return undefined;
+	const labels = layers.map(({ label }) => label);
+	// Rounds of the shell are one layer, and have names of their own.
+	const row =
+		layer.kind === 'shell'
+			? built.findIndex(({ title }) => !labels.includes(title))
+			: built.findLastIndex(({ title }) => title === layer.label);
+	return row < 0 ? undefined : `#built-${row}`;
+}
+
 function placeOf(layers: readonly SectionLayer[], index: number): PlanPlace {
 	switch (layers[index]?.kind) {
 		case 'board':
