@@ -222,6 +222,16 @@ test('a pattern of a mesh goes through its form unchanged; a broken one is refus
 	expect(broken(JSON.stringify({ ...body, volumeMl: 1e6 }))['body.mesh']).toContain('volume');
 });
 
+test('a mesh too fine to be searched to the end is not called faultless', () => {
+	const repairs = { joinedVertices: 0, droppedTriangles: 0, turnedTriangles: 0 };
+	const { verdict, left } = healthWords(healthOf(box(2, 2, 2), 10), repairs);
+	expect(verdict).toContain('as far as it was searched');
+	expect(left).toEqual(['The search for crossing triangles stopped at its limit.']);
+	const tooFine = healthWords(healthOf(box(2, 2, 2)), repairs, false);
+	expect(tooFine.verdict).toContain('too fine for its coats');
+	expect(tooFine.untrusted).toEqual(['coats, sections with coats and bridged places']);
+});
+
 test('what has to be mended where the mesh was drawn', () => {
 	const solid = box(20, 20, 20);
 	const twice = together(

@@ -21,7 +21,7 @@ const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
 	'inside out': (n) => `${many(n, 'triangle faces', 'triangles face')} inward`,
 	'loose parts': (n) => `${many(n, 'part is', 'parts are')} loose beside the main one`,
 	'parts within parts': (n) =>
-		`${many(n, 'part lies', 'parts lie')} within another: what they enclose would count twice`,
+		`${many(n, 'part lies', 'parts lie')} within another: that volume would count twice`,
 	'doubled triangles': (n) => `${many(n, 'triangle lies', 'triangles lie')} twice in one place`,
 	'triangles without area': (n) => `${many(n, 'triangle has', 'triangles have')} no area`,
 	slivers: (n) =>
@@ -67,8 +67,12 @@ export function healthWords(health: Health, repairs: Repairs, hasCoats = true): 
 	};
 }
 
-function verdictOf({ isWatertight, trust, faults }: Health): string {
-	if (faults.length === 0) return 'The mesh is closed and without faults.';
+function verdictOf({ isWatertight, trust, faults, isComplete }: Health): string {
+	if (faults.length === 0) {
+		return isComplete
+			? 'The mesh is closed and without faults.'
+			: 'The mesh is closed, and no fault was found as far as it was searched.';
+	}
 	if (trust.distance && trust.volume) return 'The mesh is closed; what is left does no harm.';
 	if (isWatertight) return 'The mesh is closed, but some of its numbers cannot be trusted.';
 	return 'The mesh is not closed: nobody can tell its inside from its outside.';
