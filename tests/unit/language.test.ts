@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { benchStep } from '../../src/lib/core/process/bench-step';
 import { entryWords } from '../../src/lib/core/process/entry-words';
+import { deviationText, inEnglish, type Said } from '../../src/lib/core/process/deviation-words';
 import { eventFromForm } from '../../src/lib/core/bench/form-event';
 import { fold } from '../../src/lib/core/process/job';
 import { refusalOf } from '../../src/lib/core/process/refusal';
@@ -126,6 +127,49 @@ describe('the Spanish catalog', () => {
 			)
 		);
 		expect(new Set(dates).size).toBeGreaterThanOrEqual(3);
+	});
+});
+
+describe('what was done otherwise than planned', () => {
+	const title = 'Build coat 2';
+	const given: { [Key in Said['key']]: Extract<Said, { key: Key }>['given'] } = {
+		windowMissed: { hadCup: true },
+		abraded: { grit: 'P120', reason: 'Tarde.' },
+		roundAdded: { reason: 'Fina.' },
+		mixedLate: undefined,
+		mixedFast: { tookS: 30, mixS: 90 },
+		nextDropped: undefined,
+		laidOnShut: { min: 3 },
+		laidPastWindow: { min: 3 },
+		laidPastPotLife: { min: 12, mostMin: 9 },
+		laidPastWorking: { min: 12, mostMin: 9 },
+		short: { title, reason: 'Falta.' },
+		fewLayers: { title, laid: 1, planned: 2, reason: 'Falta.' },
+		over: { title, laidG: 900, plannedG: 700 },
+		notBrushedBack: undefined,
+		testedEarly: { title, tookMin: 10, expectedMin: 45 },
+		tooThin: { thinnestMm: 3.2, leastMm: 4.8 },
+		looseFrame: { note: 'Flojo.' },
+		torn: { note: '' },
+		gap: { gapMm: 20, plannedMm: 30, toleranceMm: 6 },
+		found: {
+			verdict: 'needs repair',
+			flaws: [{ flaw: 'voids', count: 2 }],
+			sizes: [{ name: 'ancho', measuredMm: 98, plannedMm: 100 }],
+			note: 'Abajo.',
+			alwaysStop: false
+		},
+		foundAnew: { before: 'needs repair', now: 'sound' },
+		testedAnew: { before: 'hard', now: 'almost tack-free' }
+	};
+
+	test.each(Object.keys(given) as Said['key'][])('%s is read in the reader’s language', (key) => {
+		const said = { key, given: given[key] } as Said;
+		const [en, es] = [deviationText({ said }, ENGLISH), deviationText({ said }, spanish)];
+		expect(en).toBe(inEnglish(said));
+		expect(es).not.toBe(en);
+		expect(`${en} ${es}`).not.toMatch(/undefined|\[object/);
+		expect(es).not.toMatch(/\b(the|was|cup|coat|hard|voids|sound|almost|Build)\b/);
 	});
 });
 

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../quantity/display';
+import { deviationText } from '../process/deviation-words';
 import { openDeviations } from '../process/changes/deviations';
 import { benchStep } from '../process/bench-step';
 import { eventSchema } from '../process/events';
@@ -144,7 +145,10 @@ export function benchView(
 		/** What helps somebody hurt or ill, shown before anything is sent. */
 		firstAid: OF_PEOPLE.map((id) => ({ id, ...troubleText({ id }, c, texts.troubles) })),
 		sentBack: c.sentBack,
-		openDeviations: openDeviations(c.deviations),
+		openDeviations: openDeviations(c.deviations).map((deviation) => ({
+			at: deviation.at,
+			what: deviationText(deviation, w)
+		})),
 		section: sectionOfJob(c, w),
 		photoTypes: PHOTO_TYPES,
 		undo: last && { id: last.id, label: w.entries[last.event.type], at: last.event.at }

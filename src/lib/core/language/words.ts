@@ -2,6 +2,7 @@ import { acts, type ActWords } from './en/acts';
 import { bench, type BenchWords } from './en/bench';
 import { containers, type ContainerWords } from './en/containers';
 import { controls, type ControlWords } from './en/controls';
+import { deviations, type DeviationWords } from './en/deviations';
 import { entries, type EntryWords } from './en/entries';
 import { errors, type ErrorWords } from './en/errors';
 import { fields, type FieldWords } from './en/fields';
@@ -33,6 +34,7 @@ export interface Catalog {
 	pieces: PieceWords;
 	controls: ControlWords;
 	log: LogWords;
+	deviations: DeviationWords;
 	questions: QuestionWords;
 	reading: ReadingWords;
 	frame: FrameWords;
@@ -61,6 +63,7 @@ export const ENGLISH: Words = {
 	pieces,
 	controls,
 	log,
+	deviations,
 	questions,
 	reading,
 	frame,

@@ -1,3 +1,4 @@
+import type { Said } from './deviation-words';
 import type { PhaseId, TroubleId } from '../content/vocabulary';
 import type { Coat, Plan, ShellRound } from '../plan/plan';
 import type { EventOf, EventType, HoldId } from './events';
@@ -18,7 +19,10 @@ export interface Decision {
 export interface Deviation {
 	at: string;
 	by: string;
+	/** In English, as the record keeps it. */
 	what: string;
+	/** The same for a reader of any language. */
+	said: Said;
 	/** Work waits for the decision; others are decided with the next signature. */
 	blocking: boolean;
 	/** What was decided in the end. */

@@ -3,6 +3,7 @@ import { acts } from './acts';
 import { bench } from './bench';
 import { containers } from './containers';
 import { controls } from './controls';
+import { deviations } from './deviations';
 import { entries } from './entries';
 import { errors } from './errors';
 import { fields } from './fields';
@@ -31,6 +32,7 @@ export const SPANISH: Catalog = {
 	pieces,
 	controls,
 	log,
+	deviations,
 	questions,
 	reading,
 	frame,

@@ -1,4 +1,5 @@
 import { batchAtWork, coatAtWork, isSince, type Deviation, type ProcessContext } from '../context';
+import type { Said } from '../deviation-words';
 import type { EventOf, ProcessEvent } from '../events';
 import { addSeconds, secondsBetween } from '../instant';
 import { layersPlanned, layersShortOf } from '../layers';
@@ -20,7 +21,10 @@ export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Ch
 		tackPassed: false,
 		abraded: false,
 		isWet: false,
-		deviations: endNoted(c, e, `${coat?.title ?? 'Coat'} stayed short: ${e.shortReason ?? ''}`)
+		deviations: endNoted(c, e, {
+			key: 'short',
+			given: { title: coat?.title ?? 'Coat', reason: e.shortReason ?? '' }
+		})
 	};
 }
 
@@ -28,7 +32,7 @@ export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Ch
 const OVER_FRACTION = 0.1;
 
 /** What is worth a word when a coat or round ends, and what it answers by being laid again. */
-function endNoted(c: ProcessContext, e: EventOf<'coat.finished'>, short: string): Deviation[] {
+function endNoted(c: ProcessContext, e: EventOf<'coat.finished'>, short: Said): Deviation[] {
 	const batch = batchAtWork(c);
 	const after = isSince(c, 3)
 		? redoneUnderWay(
@@ -37,12 +41,21 @@ function endNoted(c: ProcessContext, e: EventOf<'coat.finished'>, short: string)
 				`${isAdded(c) ? 'Added' : 'Laid again'}: ${batch?.title ?? 'the coat'}`
 			)
 		: c.deviations;
-	const over =
+	const over: Said[] =
 		batch && isSince(c, 3) && c.laidG > (1 + OVER_FRACTION) * batch.massG
-			? `${batch.title} took more than planned: ${Math.round(c.laidG)} g, planned ${Math.round(batch.massG)} g.`
-			: '';
-	return [...(e.shortReason ? [short] : []), ...(over ? [over] : [])].reduce(
-		(deviations, what) => deviation({ ...c, deviations }, e, what),
+			? [
+					{
+						key: 'over',
+						given: {
+							title: batch.title,
+							laidG: Math.round(c.laidG),
+							plannedG: Math.round(batch.massG)
+						}
+					}
+				]
+			: [];
+	return [...(e.shortReason ? [short] : []), ...over].reduce(
+		(deviations, said) => deviation({ ...c, deviations }, e, said),
 		after
 	);
 }
@@ -56,7 +69,7 @@ function isAdded(c: ProcessContext): boolean {
 }
 
 export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {
-	return { deviations: deviation(c, e, 'The thin coat was not brushed back before it gelled.') };
+	return { deviations: deviation(c, e, { key: 'notBrushedBack', given: undefined }) };
 }
 
 /** A passed test: notes one that came far too early to be believed unseen. */
@@ -66,15 +79,7 @@ export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change 
 		// A hard last coat may be measured; a coat added to it needs a print, or abrading.
 		tackPassed: e.result === 'almost tack-free',
 		isWet: false,
-		...(early
-			? {
-					deviations: deviation(
-						c,
-						e,
-						`${early.title} was found almost tack-free after ${early.tookMin} min; the data sheet lets expect ${early.expectedMin} min.`
-					)
-				}
-			: {})
+		...(early ? { deviations: deviation(c, e, { key: 'testedEarly', given: early }) } : {})
 	};
 }
 
@@ -111,16 +116,21 @@ export function nextCoat(c: ProcessContext): Change {
 
 export function nextRound(c: ProcessContext, e: EventOf<'coat.finished'>): Change {
 	const round = c.rounds[c.roundIndex];
-	const short =
+	const title = round?.title ?? 'Shell';
+	const reason = e.shortReason ?? '';
+	const short: Said =
 		layersShortOf(c, e) > 0
-			? `has ${e.layersLaid ?? 0} of ${layersPlanned(c)} layers of reinforcement`
-			: 'stayed short';
+			? {
+					key: 'fewLayers',
+					given: { title, laid: e.layersLaid ?? 0, planned: layersPlanned(c), reason }
+				}
+			: { key: 'short', given: { title, reason } };
 	return {
 		roundIndex: c.roundIndex + 1,
 		laidG: 0,
 		cupsLaid: 0,
 		cup: null,
 		cupAhead: null,
-		deviations: endNoted(c, e, `${round?.title ?? 'Shell'} ${short}: ${e.shortReason ?? ''}`)
+		deviations: endNoted(c, e, short)
 	};
 }

@@ -8,6 +8,7 @@ import {
 } from '../context';
 import { missingParts } from '../cup-check';
 import { cupClosesAt, mixedFast } from '../cup-life';
+import type { Said } from '../deviation-words';
 import type { EventOf, ProcessEvent } from '../events';
 import { addSeconds, secondsBetween } from '../instant';
 import { nextCup } from '../next-cup';
@@ -40,14 +41,12 @@ export function cupMixed(c: ProcessContext, e: EventOf<'cup.mixed'>): Change {
 	const late = isFurther && c.windowClosesAt !== null && secondsBetween(c.windowClosesAt, e.at) > 0;
 	const cup = isAhead ? c.cupAhead : c.cup;
 	const fast = isSince(c, 5) ? mixedFast(c, cup, e.at) : null;
-	const faults = [
+	const faults: Said[] = [
 		// From version 5 on such a cup is mixed only where nothing bare is left below.
 		...(late && !c.abraded && !isSince(c, 5)
-			? ['A further cup was mixed after the recoat window had closed.']
+			? [{ key: 'mixedLate' as const, given: undefined }]
 			: []),
-		...(fast
-			? [`A cup was mixed for ${fast.tookS} s; the data sheet asks for ${fast.mixS} s.`]
-			: [])
+		...(fast ? [{ key: 'mixedFast' as const, given: fast }] : [])
 	];
 	return {
 		...(e.mixedBy !== undefined && !c.workers.includes(e.mixedBy)
@@ -60,9 +59,9 @@ export function cupMixed(c: ProcessContext, e: EventOf<'cup.mixed'>): Change {
 	};
 }
 
-function noted(c: ProcessContext, e: ProcessEvent, faults: readonly string[]): Deviation[] {
+function noted(c: ProcessContext, e: ProcessEvent, faults: readonly Said[]): Deviation[] {
 	return faults.reduce(
-		(deviations, what) => deviation({ ...c, deviations }, e, what),
+		(deviations, said) => deviation({ ...c, deviations }, e, said),
 		c.deviations
 	);
 }
@@ -89,13 +88,11 @@ function meetsNow(c: ProcessContext, cup: CupAtWork, e: ProcessEvent): string | 
 
 /** The cup mixed meanwhile would have gone on the one set aside; the bare surface does not take it. */
 export function bothDropped(c: ProcessContext, e: ProcessEvent): Change {
-	const what =
-		'The next cup was mixed already and set aside too: the surface below no longer takes it.';
 	return {
 		cup: null,
 		cupAhead: null,
 		takenBack: otherThanCups(c),
-		deviations: deviation(c, e, what)
+		deviations: deviation(c, e, { key: 'nextDropped', given: undefined })
 	};
 }
 
@@ -109,15 +106,17 @@ export function cupApplied(c: ProcessContext, e: ProcessEvent): Change {
 	const bare = !isFurther || (isSince(c, 5) && nextCup(c) !== null);
 	const closedS =
 		bare && !c.abraded && c.windowClosesAt !== null ? secondsBetween(c.windowClosesAt, e.at) : 0;
-	const faults = [
+	const closedMin = Math.ceil(closedS / 60);
+	const faults: Said[] = [
 		...(closedS > 0
 			? [
-					isFurther
-						? `A cup was laid ${Math.ceil(closedS / 60)} min after the recoat window of the surface below had closed: what was bare there does not bond.`
-						: `A cup mixed inside the recoat window was laid ${Math.ceil(closedS / 60)} min after it had closed.`
+					{
+						key: isFurther ? ('laidOnShut' as const) : ('laidPastWindow' as const),
+						given: { min: closedMin }
+					}
 				]
 			: []),
-		...(isLate && batch ? [lateWords(c, e.at)] : [])
+		...(isLate && batch ? [lateCup(c, e.at)] : [])
 	];
 	return {
 		...moveUp(c, e),
@@ -133,11 +132,17 @@ export function cupApplied(c: ProcessContext, e: ProcessEvent): Change {
 }
 
 /** How long the cup in hand had, and how long it took. */
-function lateWords(c: ProcessContext, at: string): string {
+function lateCup(c: ProcessContext, at: string): Said {
 	const { mixS, workingS } = batchAtWork(c) ?? { mixS: 0, workingS: 0 };
 	const { metAt = null, mixedAt = null } = c.cup ?? {};
-	const min = (seconds: number) => Math.ceil(seconds / 60);
+	const took = (since: string) => Math.ceil(secondsBetween(since, at) / 60);
 	return metAt !== null && isSince(c, 5)
-		? `A cup was laid ${min(secondsBetween(metAt, at))} min after its parts met; its pot life is ${Math.floor((mixS + workingS) / 60)} min.`
-		: `A cup was laid ${min(secondsBetween(mixedAt ?? at, at))} min after mixing; its working time is ${Math.floor(workingS / 60)} min.`;
+		? {
+				key: 'laidPastPotLife',
+				given: { min: took(metAt), mostMin: Math.floor((mixS + workingS) / 60) }
+			}
+		: {
+				key: 'laidPastWorking',
+				given: { min: took(mixedAt ?? at), mostMin: Math.floor(workingS / 60) }
+			};
 }

@@ -1,4 +1,5 @@
 import { isSince, type Decision, type Deviation, type ProcessContext } from '../context';
+import { inEnglish, type Said } from '../deviation-words';
 import type { EventOf, ProcessEvent } from '../events';
 import type { Change } from './work';
 
@@ -6,10 +7,14 @@ import type { Change } from './work';
 export function deviation(
 	c: ProcessContext,
 	e: ProcessEvent,
-	what: string,
+	said: Said,
 	blocking = false
 ): Deviation[] {
-	return [...c.deviations, { at: e.at, by: e.by, what, blocking, decided: null, earlier: [] }];
+	const what = inEnglish(said);
+	return [
+		...c.deviations,
+		{ at: e.at, by: e.by, what, said, blocking, decided: null, earlier: [] }
+	];
 }
 
 /**

@@ -1,4 +1,5 @@
-import { log, type LogWords } from '../../language/en/log';
+import type { Found } from '../../language/en/deviations';
+import { log } from '../../language/en/log';
 import { isSince, type Deviation, type ProcessContext } from '../context';
 import type { EventOf } from '../events';
 import { deviation, redone } from './deviations';
@@ -13,7 +14,7 @@ export function thicknessMeasured(c: ProcessContext, e: EventOf<'thickness.measu
 					deviations: deviation(
 						c,
 						e,
-						`The glove is ${thinnestMm} mm at its thinnest point; the plan asks for ${c.plan.glove.leastMm.toFixed(1)} mm.`,
+						{ key: 'tooThin', given: { thinnestMm, leastMm: c.plan.glove.leastMm } },
 						true
 					)
 				}
@@ -24,18 +25,14 @@ export function thicknessMeasured(c: ProcessContext, e: EventOf<'thickness.measu
 export function looseFrame(c: ProcessContext, e: EventOf<'frame.refitted'>): Change {
 	if (e.tight) return {};
 	return {
-		deviations: deviation(
-			c,
-			e,
-			`The frame went back loose: the glove shrank more than planned. ${e.note ?? ''}`.trim()
-		)
+		deviations: deviation(c, e, { key: 'looseFrame', given: { note: e.note ?? '' } })
 	};
 }
 
 export function peeled(c: ProcessContext, e: EventOf<'glove.peeled'>): Change {
 	if (e.whole) return {};
 	return {
-		deviations: deviation(c, e, `The glove did not come off whole. ${e.note ?? ''}`.trim())
+		deviations: deviation(c, e, { key: 'torn', given: { note: e.note ?? '' } })
 	};
 }
 
@@ -48,26 +45,39 @@ export function frameFitted(c: ProcessContext, e: EventOf<'frame.fitted'>): Chan
 	const plannedMm = c.plan.frame.gapMm;
 	const toleranceMm = Math.max(LEAST_OFF_GAP_MM, OFF_GAP_FRACTION * plannedMm);
 	if (!isSince(c, 3) || Math.abs(e.gapMm - plannedMm) <= toleranceMm) return {};
-	const what = `The frame stands ${Number(e.gapMm.toFixed(1))} mm clear of the pattern; planned ${Number(plannedMm.toFixed(1))} mm, give or take ${Number(toleranceMm.toFixed(1))} mm.`;
-	return { deviations: deviation(c, e, what) };
+	const tenth = (mm: number) => Number(mm.toFixed(1));
+	const given = {
+		gapMm: tenth(e.gapMm),
+		plannedMm: tenth(plannedMm),
+		toleranceMm: tenth(toleranceMm)
+	};
+	return { deviations: deviation(c, e, { key: 'gap', given }) };
 }
 
 /** A dimension is noted from this part of the planned one on, and never below so many mm; common practice, no source. */
 const OFF_SIZE_FRACTION = 0.02;
 const LEAST_OFF_MM = 1;
+const FLAWS = ['voids', 'bubbles', 'tears', 'thinSpots'] as const satisfies ReadonlyArray<
+	keyof typeof log.flaws
+>;
+
+/** What an inspection counted, and the dimensions it measured off the plan. */
+function findingsOf(e: EventOf<'mold.inspected'>): Pick<Found, 'flaws' | 'sizes'> {
+	const flaws = FLAWS.map((flaw) => ({ flaw, count: e[flaw] })).filter(({ count }) => count > 0);
+	const sizes = e.dimensions.filter(
+		({ plannedMm, measuredMm }) =>
+			Math.abs(measuredMm - plannedMm) > Math.max(LEAST_OFF_MM, OFF_SIZE_FRACTION * plannedMm)
+	);
+	return { flaws, sizes };
+}
 
 /** What an inspection counted and measured beyond the plan, in words. */
 export function flawsOf(e: EventOf<'mold.inspected'>, said = log): string[] {
-	const counted = Object.entries(said.flaws).flatMap(([key, name]) => {
-		const count = e[key as keyof LogWords['flaws']];
-		return count > 0 ? [`${name} ${count}`] : [];
-	});
-	const sizes = e.dimensions.flatMap(({ name, plannedMm, measuredMm }) =>
-		Math.abs(measuredMm - plannedMm) > Math.max(LEAST_OFF_MM, OFF_SIZE_FRACTION * plannedMm)
-			? [said.size({ name, measuredMm, plannedMm })]
-			: []
-	);
-	return [...counted, ...sizes];
+	const { flaws, sizes } = findingsOf(e);
+	return [
+		...flaws.map(({ flaw, count }) => `${said.flaws[flaw]} ${count}`),
+		...sizes.map(said.size)
+	];
 }
 
 /** The verdict as a person reads it. */
@@ -83,16 +93,16 @@ export function inspected(c: ProcessContext, e: EventOf<'mold.inspected'>): Chan
 
 function noted(c: ProcessContext, e: EventOf<'mold.inspected'>): Deviation[] {
 	const needsRepair = e.verdict === 'needs repair';
-	const flaws = (isSince(c, 3) ? flawsOf(e) : countsOf(e)).join(', ');
-	const what = [`The inspection found it ${VERDICTS[e.verdict]}`, flaws, e.note ?? ''];
-	const said = what.filter(Boolean).join(': ');
-	const ended = isSince(c, 3) && said.endsWith('.') ? said : `${said}.`;
-	return deviation(c, e, ended, needsRepair);
-}
-
-/** Earlier versions named the counts alone. */
-function countsOf(e: EventOf<'mold.inspected'>): string[] {
-	return flawsOf({ ...e, dimensions: [] });
+	const { flaws, sizes } = findingsOf(e);
+	const given: Found = {
+		verdict: e.verdict,
+		flaws,
+		// Earlier versions named the counts alone.
+		sizes: isSince(c, 3) ? sizes : [],
+		note: e.note ?? '',
+		alwaysStop: !isSince(c, 3)
+	};
+	return deviation(c, e, { key: 'found', given }, needsRepair);
 }
 
 /** Each finding that is not clean is kept, and a verdict given anew without a repair shows as such. */
@@ -102,11 +112,10 @@ function foundNow(c: ProcessContext, e: EventOf<'mold.inspected'>): Deviation[] 
 	const changed =
 		before === 'sound' || before === e.verdict
 			? answered
-			: deviation(
-					{ ...c, deviations: answered },
-					e,
-					`Inspected anew with no repair logged: first found ${VERDICTS[before]}, now ${VERDICTS[e.verdict]}.`
-				);
+			: deviation({ ...c, deviations: answered }, e, {
+					key: 'foundAnew',
+					given: { before, now: e.verdict }
+				});
 	const isClean = e.verdict === 'sound' && flawsOf(e).length === 0;
 	return isClean ? changed : noted({ ...c, deviations: changed }, e);
 }

@@ -40,6 +40,6 @@ export function coatAdded(c: ProcessContext, e: EventOf<'coat.added'>): Change {
 export function roundAdded(c: ProcessContext, e: EventOf<'coat.added'>): Change {
 	return {
 		rounds: oneMoreRound(c.rounds),
-		deviations: deviation(c, e, `A shell round was added: ${e.reason}`)
+		deviations: deviation(c, e, { key: 'roundAdded', given: { reason: e.reason } })
 	};
 }

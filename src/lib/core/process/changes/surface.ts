@@ -4,16 +4,11 @@ import { deviation } from './deviations';
 import type { Change } from './work';
 
 export function windowMissed(c: ProcessContext, e: ProcessEvent): Change {
-	const cup = c.cup === null ? '' : ' The cup weighed for it was set aside.';
 	return {
 		cup: null,
 		cupAhead: null,
 		tackPassed: false,
-		deviations: deviation(
-			c,
-			e,
-			`The recoat window was missed: the surface is hard and takes no print.${cup}`
-		)
+		deviations: deviation(c, e, { key: 'windowMissed', given: { hadCup: c.cup !== null } })
 	};
 }
 
@@ -21,23 +16,14 @@ export function abraded(c: ProcessContext, e: EventOf<'surface.abraded'>): Chang
 	return {
 		cup: null,
 		cupAhead: null,
-		deviations: deviation(
-			c,
-			e,
-			`The surface was abraded with ${e.grit}, wiped and dried: ${e.reason}`,
-			true
-		)
+		deviations: deviation(c, e, { key: 'abraded', given: { grit: e.grit, reason: e.reason } }, true)
 	};
 }
 
 /** Abrading that a supervisor ordered by sending the work back needs no second decision. */
 export function abradedAsOrdered(c: ProcessContext, e: EventOf<'surface.abraded'>): Change {
 	const order = c.sentBack;
-	const made = deviation(
-		c,
-		e,
-		`The surface was abraded with ${e.grit}, wiped and dried: ${e.reason}`
-	);
+	const made = deviation(c, e, { key: 'abraded', given: { grit: e.grit, reason: e.reason } });
 	const last = made.at(-1);
 	if (last && order)
 		last.decided = {

@@ -38,11 +38,10 @@ export function enteredAnew(c: ProcessContext, e: ProcessEvent): Change {
 		...(found === before.said
 			? {}
 			: {
-					deviations: deviation(
-						c,
-						e,
-						`A test was taken back and entered anew: first “${before.said}”, now “${found}”.`
-					)
+					deviations: deviation(c, e, {
+						key: 'testedAnew',
+						given: { before: before.said ?? '', now: found }
+					})
 				})
 	};
 }

@@ -1,0 +1,52 @@
+import { foundText, type DeviationWords } from '../en/deviations';
+import { log } from './log';
+
+/** What a test found, in Spanish; the thickness of a glove has two answers of its own. */
+const result = (said: string): string =>
+	said === 'too thin'
+		? 'demasiado fina'
+		: said === 'thick enough'
+			? 'bastante gruesa'
+			: (log.results[said as keyof typeof log.results] ?? said);
+
+export const deviations: DeviationWords = {
+	windowMissed: ({ hadCup }) =>
+		`Se pasó la ventana de recubrimiento: la superficie está dura y no admite huella.${hadCup ? ' El vaso pesado para ella se apartó.' : ''}`,
+	abraded: ({ grit, reason }) =>
+		`La superficie se lijó con ${grit}, se limpió y se secó: ${reason}`,
+	roundAdded: ({ reason }) => `Se añadió una tanda de madreforma: ${reason}`,
+	mixedLate: () => 'Se mezcló otro vaso con la ventana de recubrimiento ya cerrada.',
+	mixedFast: ({ tookS, mixS }) =>
+		`Un vaso se mezcló durante ${tookS} s; la ficha técnica pide ${mixS} s.`,
+	nextDropped: () =>
+		'El vaso siguiente ya estaba mezclado y también se apartó: la superficie de abajo ya no lo admite.',
+	laidOnShut: ({ min }) =>
+		`Un vaso se aplicó ${min} min después de cerrarse la ventana de recubrimiento de la superficie de abajo: en lo que estaba descubierto no se adhiere.`,
+	laidPastWindow: ({ min }) =>
+		`Un vaso mezclado dentro de la ventana de recubrimiento se aplicó ${min} min después de cerrarse.`,
+	laidPastPotLife: ({ min, mostMin }) =>
+		`Un vaso se aplicó ${min} min después de juntarse sus partes; la vida de la mezcla es de ${mostMin} min.`,
+	laidPastWorking: ({ min, mostMin }) =>
+		`Un vaso se aplicó ${min} min después de mezclarlo; su tiempo de trabajo es de ${mostMin} min.`,
+	short: ({ title, reason }) => `${title} se quedó corta: ${reason}`,
+	fewLayers: ({ title, laid, planned, reason }) =>
+		`${title} lleva ${laid} de ${planned} capas de refuerzo: ${reason}`,
+	over: ({ title, laidG, plannedG }) =>
+		`${title} llevó más de lo previsto: ${laidG} g, previstos ${plannedG} g.`,
+	notBrushedBack: () => 'La capa fina no se subió con el pincel antes de gelificar.',
+	testedEarly: ({ title, tookMin, expectedMin }) =>
+		`${title} se encontró casi sin pegajosidad a los ${tookMin} min; según la ficha técnica se esperan ${expectedMin} min.`,
+	tooThin: ({ thinnestMm, leastMm }) =>
+		`La membrana mide ${thinnestMm} mm en su punto más fino; el plan pide ${leastMm.toFixed(1)} mm.`,
+	looseFrame: ({ note }) =>
+		`El marco volvió a entrar suelto: la membrana se encogió más de lo previsto. ${note}`.trim(),
+	torn: ({ note }) => `La membrana no salió entera. ${note}`.trim(),
+	gap: ({ gapMm, plannedMm, toleranceMm }) =>
+		`El marco queda a ${gapMm} mm del modelo; previstos ${plannedMm} mm, con ${toleranceMm} mm de más o de menos.`,
+	found: (found) =>
+		foundText(found, `La inspección lo encontró así: ${log.verdicts[found.verdict]}`, log),
+	foundAnew: ({ before, now }) =>
+		`Se inspeccionó de nuevo sin ninguna reparación anotada: primero ${log.verdicts[before]}, ahora ${log.verdicts[now]}.`,
+	testedAnew: ({ before, now }) =>
+		`Una prueba se retiró y se anotó de nuevo: primero «${result(before)}», ahora «${result(now)}».`
+};
