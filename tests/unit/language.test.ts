@@ -5,7 +5,9 @@ import { deviationText, inEnglish, type Said } from '../../src/lib/core/process/
 import { eventFromForm } from '../../src/lib/core/bench/form-event';
 import { fold } from '../../src/lib/core/process/job';
 import { refusalOf } from '../../src/lib/core/process/refusal';
+import { talk as englishTalk } from '../../src/lib/core/language/en/talk';
 import { SPANISH } from '../../src/lib/core/language/es/spanish';
+import { talk as spanishTalk } from '../../src/lib/core/language/es/talk';
 import { withLocalDigits, withPoint } from '../../src/lib/core/language/local-digits';
 import { localeFor, LOCALES } from '../../src/lib/core/language/locale';
 import { plural } from '../../src/lib/core/language/plural';
@@ -72,7 +74,12 @@ function texts(node: unknown, path = ''): Array<[string, string]> {
 	if (typeof node === 'function') {
 		const anything: unknown = new Proxy(
 			{},
-			{ get: (_t, key) => (key === Symbol.toPrimitive ? () => 7 : '7') }
+			{
+				get: (_t, key) => {
+					if (key === Symbol.toPrimitive) return () => 7;
+					return key === 'join' ? () => '7' : '7';
+				}
+			}
 		);
 		return [
 			[
@@ -128,6 +135,13 @@ describe('the Spanish catalog', () => {
 		);
 		expect(new Set(dates).size).toBeGreaterThanOrEqual(3);
 	});
+});
+
+test('the sheet of a talk says nothing in English', () => {
+	const [en, es] = [texts(englishTalk), texts(spanishTalk)];
+	const english = new Map(en);
+	expect(es.filter(([path, text]) => text.length > 3 && english.get(path) === text)).toEqual([]);
+	expect(es.map(([path]) => path)).toEqual(en.map(([path]) => path));
 });
 
 describe('what was done otherwise than planned', () => {

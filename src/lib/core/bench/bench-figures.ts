@@ -18,7 +18,11 @@ export function stepFigures(state: JobState, step: BenchStep, w = ENGLISH): Step
 	return [...massesOf(state, step), ...pathsOf(step, laidPath(state, step))].flatMap(
 		({ part, path }) => {
 			const figure = figures[path];
-			return figure ? [{ part, label: shortLabel(figure, path, w), figure }] : [];
+			if (!figure) return [];
+			const label = shortLabel(figure, path, w);
+			return [
+				{ part, label, figure: w.lang === 'en' ? figure : { ...figure, label: part ?? label } }
+			];
 		}
 	);
 }

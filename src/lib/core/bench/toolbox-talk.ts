@@ -10,12 +10,11 @@ import {
 	type StepSlug,
 	type VentilationId
 } from '../content/vocabulary';
+import { ENGLISH, type Words } from '../language/words';
 import { hazardsOf } from '../materials/hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
-import { containers as inWords } from '../language/en/containers';
 import { contextOf, type JobState } from '../process/job';
-import { PHASE_TITLES } from '../process/titles';
 import { hurtsOf } from './bench-hurts';
 import { containersOf, type ContainerFacts } from './container-facts';
 import type { BenchTexts } from './bench-texts';
@@ -78,7 +77,7 @@ const NEEDED: Partial<Record<StepSlug, (plan: Plan) => boolean>> = {
 	'shell-release': ({ shellRelease }) => shellRelease.waxCoats > 0
 };
 
-const { uses: USES } = inWords;
+type Use = keyof Plan['inputs']['materials'];
 
 /** Hazards that no material brings: every mold has them, and `hazardsOf` names them for any sheet. */
 const OF_THE_WORK: ReadonlySet<HazardId> = new Set(hazardsOf([]));
@@ -87,18 +86,19 @@ const OF_THE_WORK: ReadonlySet<HazardId> = new Set(hazardsOf([]));
 export function toolboxTalk(
 	plan: Plan,
 	state: JobState,
-	texts: BenchTexts & { phases: Readonly<Record<string, PhaseId>> }
+	texts: BenchTexts & { phases: Readonly<Record<string, PhaseId>> },
+	w = ENGLISH
 ): ToolboxTalk {
-	const containers = containersOf(plan);
+	const containers = containersOf(plan, w.containers);
 	const steps = STEP_SLUGS.filter((slug) => NEEDED[slug]?.(plan) ?? true).flatMap((slug) => {
 		const text = texts.steps[slug];
 		const phase = texts.phases[slug];
 		if (!text || !phase) return [];
-		const hurts = hurtsOf(text, phase, plan);
+		const hurts = hurtsOf(text, phase, plan, w);
 		return [
 			{
 				title: text.title,
-				phase: PHASE_TITLES[phase],
+				phase: w.titles.phases[phase],
 				...hurts,
 				containers: containers.filter(({ steps: open }) => open.includes(slug))
 			}
@@ -114,18 +114,23 @@ export function toolboxTalk(
 	]);
 	return {
 		hazards: HAZARD_IDS.filter((id) => found.has(id)).map((id) => {
-			const materials = materialsWith(id, plan);
+			const materials = materialsWith(id, plan, w);
 			const met = steps.filter(({ hazards }) => hazards.some((hazard) => hazard.id === id));
 			return {
 				id,
-				...HAZARDS[id],
+				label: w.titles.hazards[id],
+				sign: HAZARDS[id].sign,
 				reason: reasonOf(id, plan, materials.length > 0),
 				materials,
 				steps: met.map(({ title }) => title)
 			};
 		}),
 		containers,
-		ppe: PPE_IDS.filter((id) => worn.has(id)).map((id) => ({ id, ...PPE[id] })),
+		ppe: PPE_IDS.filter((id) => worn.has(id)).map((id) => ({
+			id,
+			label: w.titles.ppe[id],
+			sign: PPE[id].sign
+		})),
 		steps: steps.filter(
 			({ hazards, ppe, containers: open }) => hazards.length + ppe.length + open.length > 0
 		),
@@ -144,7 +149,7 @@ function reasonOf(id: HazardId, plan: Plan, hasMaterial: boolean): TalkHazard['r
 	return plan.hazards.includes(id) ? 'plan' : 'usual';
 }
 
-function materialsWith(id: HazardId, plan: Plan): TalkHazard['materials'] {
+function materialsWith(id: HazardId, plan: Plan, w: Words): TalkHazard['materials'] {
 	const { inputs, hazards, coats, release } = plan;
 	if (OF_THE_WORK.has(id) || !hazards.includes(id)) return [];
 	const hot = hotMaterialIds(plan);
@@ -153,7 +158,7 @@ function materialsWith(id: HazardId, plan: Plan): TalkHazard['materials'] {
 		(use !== 'sealer' || release.sealerG > 0);
 	return Object.entries(inputs.materials).flatMap(([use, sheet]) => {
 		const why = sheet && isUsed(use) && hazardGrounds(id, sheet, hot.includes(sheet.id));
-		return why ? [{ name: sheet.name, use: USES[use as keyof typeof USES], ...why }] : [];
+		return why ? [{ name: sheet.name, use: w.containers.uses[use as Use], ...why }] : [];
 	});
 }
 

@@ -1,11 +1,12 @@
-import { roundDownTo } from './rounding';
-
 const UNITS = [
 	{ name: 'd', lengthS: 86_400 },
 	{ name: 'h', lengthS: 3600 },
 	{ name: 'min', lengthS: 60 },
 	{ name: 's', lengthS: 1 }
 ] as const;
+
+/** Below this part of a step a number is short of it only by rounding error; numerical choice. */
+const ALMOST = 1e-9;
 
 /** The finest step worth showing for a duration of this length. */
 export function durationStepS(durationS: number): number {
@@ -26,7 +27,7 @@ export function durationText(durationS: number): string {
 
 	const absoluteS = Math.abs(durationS);
 	const step = durationStepS(absoluteS);
-	let leftS = roundDownTo(absoluteS, step);
+	let leftS = Math.floor(absoluteS / step + ALMOST) * step;
 	if (leftS === 0) return '0 s';
 
 	// Days only from two days on: "36 h" is easier to act on than "1 d 12 h".

@@ -1,8 +1,9 @@
 import { toolboxTalk } from '$lib/core/bench/toolbox-talk';
-import { containers } from '$lib/core/language/en/containers';
+import { langOf } from '$lib/core/language/locale';
 import { now } from '$lib/server/clock';
-import { steps, textsOfBench } from '$lib/server/content';
+import { benchTextsByLang, steps } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
+import { wordsOf } from '$lib/server/words';
 import type { PageServerLoad } from './$types';
 
 const phases = Object.fromEntries([...steps].map(([slug, { phase }]) => [slug, phase]));
@@ -12,14 +13,19 @@ export const load: PageServerLoad = async ({ locals, params }) => {
 		jobOrError(locals.db, params.id),
 		namesById(locals.db)
 	]);
+	const { locale } = locals;
+	const w = wordsOf(locale);
+	locals.isTranslated = true;
 	return {
+		isTranslated: true as const,
 		jobId: params.id,
 		title: state.title,
 		now: now(),
 		zone: plan.inputs.shop.zone,
 		people: plan.people,
 		names,
-		containersHow: containers.how,
-		talk: toolboxTalk(plan, state, { ...textsOfBench, phases })
+		containersHow: w.containers.how,
+		containersTitle: w.containers.title,
+		talk: toolboxTalk(plan, state, { ...benchTextsByLang[langOf(locale)], phases }, w)
 	};
 };
