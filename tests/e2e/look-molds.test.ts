@@ -37,7 +37,7 @@ for (const half of [0, 1]) {
 	});
 }
 
-for (const part of ['', '/sign', '/record', '/labels']) {
+for (const part of ['', '/sign', '/record', '/labels', '/briefing']) {
 	test(`a finished mold and one at work: /jobs/[id]${part}`, async ({
 		context,
 		page,
