@@ -25,8 +25,22 @@ describe('a page on its way', () => {
 		}
 	);
 
-	test.each(['text/event-stream', 'application/json'])('nothing else is: %s', (type) => {
-		const answer = packed(new Response('x', { headers: { 'content-type': type } }), 'gzip');
+	test.each(['text/event-stream', 'image/jpeg'])('nothing else is: %s', (type) => {
+		const long = { 'content-type': type, 'content-length': '100000' };
+		const answer = packed(new Response('x', { headers: long }), 'gzip');
 		expect(answer.headers.has('content-encoding')).toBe(false);
+	});
+
+	test.each([
+		[4096, 'gzip'],
+		[4095, null]
+	])('of data %i bytes long: %s', async (bytes, coding) => {
+		const text = JSON.stringify('x'.repeat(bytes - 2));
+		const headers = { 'content-type': 'application/json', 'content-length': String(bytes) };
+		const answer = packed(new Response(text, { headers }), 'gzip');
+		expect(answer.headers.get('content-encoding')).toBe(coding);
+		expect(answer.headers.has('content-length')).toBe(coding === null);
+		const came = Buffer.from(await answer.arrayBuffer());
+		expect((coding ? gunzipSync(came) : came).toString()).toBe(text);
 	});
 });
