@@ -96,6 +96,23 @@ describe.each(molds)('the way ahead of %s', (_id, states) => {
 	});
 });
 
+test('a window that shuts before it opens presses now, as at the bench', () => {
+	const nowMs = Date.parse('2026-11-30T15:00:00.000Z');
+	const at = (minutes: number) => new Date(nowMs + minutes * 60_000).toISOString();
+	const states = molds[0]?.[1] ?? [];
+	const state = states.find((one) => wayAhead(one).tasks[0]?.kind === 'wait');
+	if (!state) throw new Error('no wait');
+	const way = wayAhead(state);
+	const window = { label: 'Recoat', sinceAt: at(-30), opensAt: at(20), closesAt: at(10) };
+	const times = workingTimes(demo.shop, nowMs, 30);
+	const ahead = placeAhead({ ...way, window, isHeld: false }, nowMs, nowMs + 96 * HOUR_MS, times);
+	expect(ahead[0]).toMatchObject({ kind: 'window', fromMs: nowMs - 1_800_000 });
+	expect(ahead.find(({ kind }) => kind === 'work')).toMatchObject({
+		fromMs: nowMs,
+		latestMs: nowMs + 600_000
+	});
+});
+
 describe('the shop’s days', () => {
 	// First Sunday of November and second of March: 15 U.S.C. 260a, United States.
 	test.each([

@@ -64,6 +64,18 @@ test('danger removes warning, whichever comes first', () => {
 	expect(signalOf('H412 EUH208')).toBeNull();
 });
 
+// Delegated Regulation (EU) 2023/707; signal words from memory.
+test('the newer classes have a signal word and no pictogram', () => {
+	expect(signalOf('EUH381')).toBe('warning');
+	expect(signalOf('EUH208 EUH380')).toBe('danger');
+	expect(codesOf('EUH380 EUH450')).toBe('');
+	expect(containerLabel(['EUH208', 'EUH999']).unknown).toEqual(['EUH999']);
+});
+
+test('a letter behind a code changes nothing about what yields to what', () => {
+	expect(codesOf('H317A H334B')).toBe(codesOf('H317 H334'));
+});
+
 // GHS, UN rev. 9, annex 3: H242 is type C and D (danger), or E and F (warning).
 test('where a statement leaves the word open, the graver one is taken, and said to be', () => {
 	expect(containerLabel(['H242'])).toMatchObject({ signal: 'danger', isGravest: true });

@@ -47,6 +47,7 @@ describe('a quantity as a person reads it', () => {
 		[45_000, '12 h 30 min'],
 		[129_600, '36 h'],
 		[187_200, '2 d 4 h'],
+		[187_199, '2 d 3 h 59 min'],
 		[-60, '−1 min'],
 		[Number.POSITIVE_INFINITY, '—']
 	])('%d seconds read "%s"', (durationS, text) => {

@@ -49,3 +49,19 @@ test('a coat laid so long that its first place shuts before its last can be test
 	expect(short?.text).toMatch(/laying it takes .* Lay it with more people/);
 	expect(closingAfter(50)[0]).toMatchObject({ code: 'window-shut', severity: 'refuse' });
 });
+
+test('the calendar shuts a window when it shuts for the first place laid', () => {
+	const plan = makePlan(testInputs({ people: 1 }));
+	const [coat] = plan.coats;
+	const wait = plan.calendar.find(({ id }) => id === 'coat-1-tack');
+	const openS = (Date.parse(wait?.closesAt ?? '') - Date.parse(wait?.startAt ?? '')) / 1000;
+	expect(coat?.paceS).toBeGreaterThan(0);
+	expect(openS).toBeCloseTo((coat?.windowClosesS ?? 0) - (coat?.paceS ?? 0), 0);
+});
+
+test('a coat may be tack-free sooner than its first test is due', () => {
+	for (const { tackSoonestS, tackTestS } of makePlan(testInputs()).coats) {
+		expect(tackSoonestS).toBeGreaterThan(0);
+		expect(tackSoonestS).toBeLessThan(tackTestS);
+	}
+});

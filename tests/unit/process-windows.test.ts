@@ -3,6 +3,7 @@ import { waitsKept } from '../../src/lib/core/process/as-built-waits';
 import { secondsBetween } from '../../src/lib/core/process/instant';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
+import { windowAt } from '../../src/lib/core/process/windows';
 import { BenchLog, GOOD_CUP, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
@@ -43,6 +44,22 @@ describe('a recoat window', () => {
 		log.wait(secondsBetween(log.at, closesAt) - MIN).do('cup.mixed');
 		log.wait(3 * MIN).do('cup.applied');
 		expect(noted(log)[0]).toContain('after it had closed');
+	});
+
+	test('in which a thin coat is brushed back shuts by the soonest that it may be tack-free', () => {
+		const [first] = handPlan().coats;
+		if (!first) throw new Error('no coat');
+		const windowOf = (soonest: { tackSoonestS?: number }) => {
+			const coat = { ...first, kind: 'detail' as const, brushBackS: 20 * MIN, ...soonest };
+			const log = new BenchLog({ ...handPlan(), coats: [coat, ...handPlan().coats.slice(1)] });
+			log.toCoats().cup(180).do('coat.finished');
+			const c = contextOf(log.state);
+			const brushing = windowAt('coating.brushing', c);
+			return secondsBetween(c.finishedAt ?? '', brushing?.closesAt ?? '');
+		};
+		expect(windowOf({ tackSoonestS: 32 * MIN })).toBe(24 * MIN);
+		// A plan of before has no soonest.
+		expect(windowOf({})).toBe(0.75 * first.tackTestS);
 	});
 
 	test('is not held against the first round of a shell that is laid again', () => {

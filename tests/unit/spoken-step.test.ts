@@ -26,7 +26,9 @@ test('a step is said as where, what, how much, until when, what hurts', () => {
 test.each([
 	[{ opensAt: later(20), closesAt: later(60) }, 'test in 20 minutes'],
 	[{ opensAt: later(-1), closesAt: null }, 'it is time'],
-	[{ opensAt: later(-60), closesAt: later(-1) }, 'over']
+	[{ opensAt: later(-60), closesAt: later(-1) }, 'over'],
+	[{ opensAt: later(15), closesAt: later(5) }, '5 minutes left'],
+	[{ opensAt: later(5), closesAt: later(-5) }, 'over']
 ])('the window %o is said as "%s"', (times, words) => {
 	const said = spokenStep({ ...step, window: { label: 'Recoat window', ...times } }, NOW);
 	expect(said).toContain(`Recoat window: ${words}.`);

@@ -39,11 +39,13 @@ export function containerLabel(statements: readonly string[]): ContainerLabel {
 
 	const isRemoved = (code: PictogramCode, statement: string): boolean => {
 		if (code !== 'GHS07') return false;
-		const irritates = IRRITATES.includes(statement);
+		// A letter may follow, as in H317A.
+		const plain = statement.slice(0, 4);
+		const irritates = IRRITATES.includes(plain);
 		return (
 			has('GHS06') ||
 			(has('GHS05') && irritates) ||
-			(allergyOfAirways && (irritates || statement === SKIN_ALLERGY))
+			(allergyOfAirways && (irritates || plain === SKIN_ALLERGY))
 		);
 	};
 	const pictograms = PICTOGRAM_CODES.map((code) => ({

@@ -71,10 +71,30 @@ const STATEMENTS: ReadonlyMap<string, LabelElements> = new Map(
 );
 
 /**
+ * Signal words of the hazard classes that Delegated Regulation (EU) 2023/707 added, which have no pictogram (endocrine
+ * disruption; persistent, mobile, bioaccumulative). From memory.
+ */
+const EUH_SIGNALS: Readonly<Record<string, SignalWord>> = {
+	EUH380: 'danger',
+	EUH381: 'warning',
+	EUH430: 'danger',
+	EUH431: 'warning',
+	EUH440: 'danger',
+	EUH441: 'danger',
+	EUH450: 'danger',
+	EUH451: 'danger'
+};
+
+/** Supplementary statements of Regulation (EC) No 1272/2008, annex II and annex III part 2. From memory. */
+const SUPPLEMENTARY = /^EUH(014|018|019|029|031|032|044|066|070|071|20[1-9]|21[0-2]|401)/;
+
+/**
  * Label elements of a hazard statement such as "H317" or "H361d"; null when the list has none of that code.
- * Supplementary statements (EUH...) put neither pictogram nor signal word on a label.
+ * A supplementary statement (EUH208) puts neither pictogram nor signal word on a label.
  */
 export function labelElements(statement: string): LabelElements | null {
-	if (statement.startsWith('EUH')) return { pictograms: [], signal: null };
+	const signal = EUH_SIGNALS[statement.slice(0, 6)];
+	if (signal) return { pictograms: [], signal };
+	if (SUPPLEMENTARY.test(statement)) return { pictograms: [], signal: null };
 	return STATEMENTS.get(statement.slice(0, 4)) ?? null;
 }

@@ -11,6 +11,7 @@ export interface CoatTimes {
 	brushBackS: number | null;
 	tackTestS: number;
 	windowClosesS: number;
+	tackSoonestS: number;
 }
 
 /** When a coat is brushed back, tested and out of its window, after laying, in whole minutes. */
@@ -48,6 +49,14 @@ export function coatTimes(
 		inputs: tack.inputs,
 		...tack.range,
 		note: 'When to try; the fingertip decides.'
+	});
+	const tackSoonestS = traced(draft, `${path}.tackSoonestS`, {
+		label: `${title}: almost tack-free after laying, at the soonest`,
+		value: tack.range?.low ?? tack.timeS,
+		unit: 's',
+		law: tack.law,
+		inputs: tack.inputs,
+		...tack.range
 	});
 	const times = DEFAULTS.recoatTimes.value;
 	const opens = sheet.tackFree ?? {
@@ -92,7 +101,8 @@ export function coatTimes(
 	return {
 		brushBackS: kind === 'detail' ? brushBack(draft, given) : null,
 		tackTestS,
-		windowClosesS
+		windowClosesS,
+		tackSoonestS
 	};
 }
 

@@ -98,7 +98,9 @@ const coatSchema = z.strictObject({
 	brushBackS: s.nullable(),
 	/** After laying, when to try the first tack test, and when the window shuts. */
 	tackTestS: s,
-	windowClosesS: s
+	windowClosesS: s,
+	/** After laying, when it may be almost tack-free at the soonest; plans of before have none. */
+	tackSoonestS: s.optional()
 });
 
 const shellRoundSchema = z.strictObject({

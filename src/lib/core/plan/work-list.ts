@@ -98,11 +98,10 @@ function coating({ coats, people, gloveCureS }: WorkFacts): Task[] {
 			people
 		);
 		const tackTitle = 'Almost tack-free: test';
+		// It runs from the first cup, not from the end of laying; one that shuts before the test is warned of elsewhere.
+		const closesS = Math.max(coat.tackTestS, coat.windowClosesS - (coats.paceS[i] ?? 0));
 		if (coat.brushBackS === null) {
-			return [
-				laid,
-				wait(phase, `coat-${i + 1}-tack`, tackTitle, coat.tackTestS, coat.windowClosesS)
-			];
+			return [laid, wait(phase, `coat-${i + 1}-tack`, tackTitle, coat.tackTestS, closesS)];
 		}
 		const spentS = coat.brushBackS + HANDS_S.brushBack;
 		return [
@@ -120,7 +119,7 @@ function coating({ coats, people, gloveCureS }: WorkFacts): Task[] {
 				`coat-${i + 1}-tack`,
 				tackTitle,
 				Math.max(0, coat.tackTestS - spentS),
-				Math.max(0, coat.windowClosesS - spentS)
+				Math.max(0, closesS - spentS)
 			)
 		];
 	});

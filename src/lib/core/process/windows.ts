@@ -41,7 +41,9 @@ export function windowAt(path: string, c: ProcessContext, w = ENGLISH): Window |
 				said.gel,
 				c.finishedAt,
 				coat?.brushBackS ?? 0,
-				c.finishedAt && coat ? addSeconds(c.finishedAt, BRUSHABLE_FRACTION * coat.tackTestS) : null,
+				c.finishedAt && coat
+					? addSeconds(c.finishedAt, BRUSHABLE_FRACTION * (coat.tackSoonestS ?? coat.tackTestS))
+					: null,
 				said.gelAfter
 			);
 		case 'coating.curing':

@@ -10,14 +10,13 @@ const ALMOST = 1e-9;
 
 /** The finest step worth showing for a duration of this length. */
 export function durationStepS(durationS: number): number {
-	if (durationS < 600) return 1;
-	return durationS < 2 * 86_400 ? 60 : 3600;
+	return durationS < 600 ? 1 : 60;
 }
 
 /**
- * A duration in the two largest units that say something: "45 s", "9 min", "12 h 30 min", "3 d 4 h".
+ * A duration as a person says it: "45 s", "9 min", "12 h 30 min", "3 d 4 h 10 min".
  * Rounds once, and always down, so that nothing seems to last longer than it does: to a second below ten
- * minutes, a minute below two days, an hour beyond.
+ * minutes, to a minute beyond. No coarser, since a wait must not seem an hour shorter either.
  *
  * @param durationS - seconds; a negative one gets a minus sign
  * @returns "—" when the number is not finite
@@ -38,5 +37,5 @@ export function durationText(durationS: number): string {
 		leftS -= count * lengthS;
 		if (count > 0) parts.push(`${count} ${name}`);
 	}
-	return (durationS < 0 ? '−' : '') + parts.slice(0, 2).join(' ');
+	return (durationS < 0 ? '−' : '') + parts.join(' ');
 }

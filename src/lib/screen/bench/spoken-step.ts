@@ -39,7 +39,9 @@ function until(
 ): string {
 	const time = (seconds: number) => spokenDuration(seconds, controls.duration);
 	const toOpenS = secondsBetween(now, opensAt);
-	if (toOpenS > 0) return voice.testIn({ label, time: time(toOpenS) });
+	// One that shuts before it opens presses at once, as its clock does.
+	const isBefore = closesAt === null || closesAt >= opensAt;
+	if (toOpenS > 0 && isBefore) return voice.testIn({ label, time: time(toOpenS) });
 	if (closesAt === null) return voice.itIsTime(label);
 	const leftS = secondsBetween(now, closesAt);
 	return leftS > 0 ? voice.left({ label, time: time(leftS) }) : voice.over(label);

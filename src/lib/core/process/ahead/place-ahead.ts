@@ -74,10 +74,13 @@ function presentOf({ window, isHeld, tasks: [first] }: WayAhead, nowMs: number):
 	const opensMs = Date.parse(window.opensAt);
 	const closesMs = window.closesAt === null ? null : Date.parse(window.closesAt);
 	const isMissed = closesMs !== null && closesMs <= nowMs;
+	// One that shuts before it opens presses at once, as at the bench.
+	const isInverted = closesMs !== null && closesMs < opensMs;
+	const readyFromMs = isInverted ? sinceMs : opensMs;
 	const plain = { title: window.label, latestMs: null, isOutside: false };
 	const wait: Stretch[] =
-		opensMs > sinceMs && !isHeld
-			? [{ ...plain, kind: 'wait', fromMs: sinceMs, toMs: opensMs, isMissed: false }]
+		readyFromMs > sinceMs && !isHeld
+			? [{ ...plain, kind: 'wait', fromMs: sinceMs, toMs: readyFromMs, isMissed: false }]
 			: [];
 	const open: Stretch[] =
 		closesMs === null
@@ -86,13 +89,13 @@ function presentOf({ window, isHeld, tasks: [first] }: WayAhead, nowMs: number):
 					{
 						...plain,
 						kind: 'window',
-						fromMs: Math.min(opensMs, closesMs),
+						fromMs: Math.min(readyFromMs, closesMs),
 						toMs: closesMs,
 						isMissed
 					}
 				];
 	return {
-		readyMs: Math.max(nowMs, isMissed ? nowMs : opensMs),
+		readyMs: Math.max(nowMs, isMissed ? nowMs : readyFromMs),
 		latestMs: isMissed ? null : closesMs,
 		stretches: [...wait, ...open]
 	};

@@ -91,7 +91,7 @@ export function earlyTest(
 	const coat = c.laidG > 0 ? coatAtWork(c) : (c.coats[c.coatIndex - 1] ?? null);
 	if (coat === null || c.finishedAt === null) return null;
 	const tookS = secondsBetween(c.finishedAt, at);
-	if (tookS >= EARLY_FRACTION * coat.tackTestS) return null;
+	if (tookS >= EARLY_FRACTION * (coat.tackSoonestS ?? coat.tackTestS)) return null;
 	return {
 		title: coat.title,
 		tookMin: Math.round(tookS / 60),
