@@ -12,6 +12,7 @@ export class Crew {
 	/** Every heading worked under, in order, without repeats in a row. */
 	readonly titles: string[] = [];
 	hand: Hand = 'keys';
+	#hears = false;
 
 	constructor(
 		readonly page: Page,
@@ -36,9 +37,18 @@ export class Crew {
 
 	/** Opens the bench of a mold and waits till it listens, so that its script runs. */
 	async openBench(jobId: string): Promise<void> {
+		await this.#hearAlarms();
 		const listening = this.#listening();
 		await this.open(`/jobs/${jobId}/bench`);
 		await listening;
+	}
+
+	/** An alarm fills the screen until somebody says that they are there. */
+	async #hearAlarms(): Promise<void> {
+		if (this.#hears) return;
+		this.#hears = true;
+		const button = this.page.getByRole('button', { name: 'I am here' });
+		await this.page.addLocatorHandler(button, () => button.click());
 	}
 
 	#listening(): Promise<unknown> {

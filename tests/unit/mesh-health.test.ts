@@ -99,6 +99,39 @@ describe('a mesh that is well', () => {
 	});
 });
 
+describe('of parts on one board', () => {
+	const nested = (mesh: Mesh) =>
+		healthOf(mesh).faults.filter(({ kind }) => kind === 'parts within parts').length;
+	const moved = (mesh: Mesh, [dx, dy, dz]: readonly [number, number, number]) =>
+		mapped(mesh, ([x, y, z]) => [x + dx, y + dy, z + dz]);
+	const rotated = (mesh: Mesh, angle: number) =>
+		mapped(mesh, ([x, y, z]) => [
+			x * Math.cos(angle) - y * Math.sin(angle),
+			x * Math.sin(angle) + y * Math.cos(angle),
+			z
+		]);
+	const plate = box(40, 40, 10);
+
+	test.each([0, 0.37, 1.1])(
+		'one within another on the same foot is found, turned by %d',
+		(angle) => {
+			const both = together(plate, moved(box(10, 10, 5), [12, 13, 0]));
+			expect(nested(rotated(both, angle))).toBe(1);
+		}
+	);
+
+	test.each([
+		[0, 0],
+		[5, 5],
+		[7, 3],
+		[13, 14],
+		[20, 20]
+	])('one that stands on another at %d, %d is not within it', (x, y) => {
+		const both = together(plate, moved(cube, [x, y, 10]));
+		for (const angle of [0, 0.37, 1.1]) expect(nested(rotated(both, angle))).toBe(0);
+	});
+});
+
 describe('each fault is found, counted and shown', () => {
 	test.each(ill)('%s', (kind, mesh, count) => {
 		const fault = healthOf(mesh).faults.find((found) => found.kind === kind);

@@ -113,3 +113,14 @@ describe('what is assumed of the air', () => {
 		for (const { text } of between) expect(text).toMatch(/ppm \(likely [\d.,]+\)/);
 	});
 });
+
+test('vapor is counted over the shortest time in which a thing may dry, not over the wait for it', () => {
+	const plan = makePlan(testInputs());
+	const haze = plan.figures['release.waxHazeS'];
+	const overS = Object.values(plan.figures)
+		.filter(({ label }) => label.includes('paste wax: release'))
+		.flatMap(({ inputs }) => inputs)
+		.find(({ label }) => label === 'dries or cures within')?.value;
+	expect(haze?.low).toBeLessThan(haze?.value ?? 0);
+	expect(overS).toBe(haze?.low);
+});

@@ -65,3 +65,12 @@ test('a coat may be tack-free sooner than its first test is due', () => {
 		expect(tackSoonestS).toBeLessThan(tackTestS);
 	}
 });
+
+test('the next shell round waits until the one below has stiffened at the latest', () => {
+	const plan = makePlan(testInputs());
+	const wait = plan.calendar.find(({ id }) => id === 'round-1-gel');
+	const waitS = (Date.parse(wait?.endAt ?? '') - Date.parse(wait?.startAt ?? '')) / 1000;
+	const figure = plan.figures['shell.rounds.0.workingS'];
+	expect(figure?.high).toBeGreaterThan(figure?.value ?? 0);
+	expect(waitS).toBeCloseTo(figure?.high ?? 0, 0);
+});

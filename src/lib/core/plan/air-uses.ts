@@ -4,7 +4,7 @@ import type { CoatsPlan } from './coats-plan';
 import { DEFAULTS } from './defaults';
 import type { Plan } from './plan';
 import type { ShellPlan } from './shell-plan';
-import type { Draft } from './trace';
+import { lowEnd, type Draft } from './trace';
 
 const numbered = (task: string, times: number): string[] =>
 	Array.from({ length: times }, (_, i) => `${task}-${i + 1}`);
@@ -15,16 +15,20 @@ interface UseFacts {
 	release: Plan['release'];
 	shellRelease: Plan['shellRelease'];
 	sealerDryS: number;
-	castingS: number;
+	castingSoonestS: number;
 	pour: Plan['pour'];
 }
 
-/** What is laid in the room, step by step, as far as it can give off vapor. */
+/**
+ * What is laid in the room, step by step, as far as it can give off vapor. Over the shortest time that is likely: what
+ * dries sooner gives off more in a minute.
+ */
 export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 	const { materials } = draft.inputs;
 	const { exposedAreaCm2, footprintCm2 } = draft.surface;
 	const { coats, shell, release, shellRelease, pour } = facts;
 	const coatedCm2 = exposedAreaCm2 + (draft.figures['surface.flangeAreaCm2']?.value ?? 0);
+	const dryS = (path: string, value: number) => lowEnd(draft, `release.${path}`, value);
 	const thin = (
 		phase: string,
 		title: string,
@@ -51,7 +55,9 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 		);
 		if (!sheet || mine.length === 0) return [];
 		const massG = Math.max(...mine.map(({ coat }) => coat.massG));
-		const overS = Math.max(...mine.map(({ coat, paceS }) => paceS + coat.tackTestS));
+		const overS = Math.max(
+			...mine.map(({ coat, paceS }) => paceS + (coat.tackSoonestS ?? coat.tackTestS))
+		);
 		const title = kind === 'detail' ? 'Detail coats' : 'Build coats';
 		const taskIds = mine.map(({ taskId }) => taskId);
 		const times = mine.length;
@@ -65,19 +71,19 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 		...thin('pattern', 'Seal the pattern', materials.sealer, {
 			totalG: release.sealerG,
 			times: release.sealerCoats ?? DEFAULTS.sealerCoats.value,
-			overS: facts.sealerDryS,
+			overS: dryS('sealerDryS', facts.sealerDryS),
 			task: 'seal'
 		}),
 		...thin('release', 'Wax', materials.wax, {
 			totalG: release.waxG,
 			times: release.waxCoats,
-			overS: release.waxHazeS,
+			overS: dryS('waxHazeS', release.waxHazeS),
 			task: 'wax'
 		}),
 		...thin('release', 'Parting film', materials.film, {
 			totalG: release.filmG,
 			times: release.filmPasses,
-			overS: release.filmDryS,
+			overS: dryS('filmDryS', release.filmDryS),
 			task: 'film'
 		}),
 		...coated('detail', materials.detail),
@@ -85,7 +91,7 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 		...thin('shellRelease', 'Wax the back of the glove', materials.wax, {
 			totalG: shellRelease.waxG,
 			times: shellRelease.waxCoats,
-			overS: Math.max(release.waxHazeS, 600),
+			overS: Math.max(dryS('waxHazeS', release.waxHazeS), 600),
 			task: 'back-wax'
 		}),
 		{
@@ -104,7 +110,7 @@ export function airUses(draft: Draft, facts: UseFacts): AirUse[] {
 			sheet: materials.casting,
 			massG: pour.massG,
 			areaCm2: Math.max(1, footprintCm2),
-			overS: facts.castingS,
+			overS: facts.castingSoonestS,
 			times: 1,
 			taskIds: ['pour']
 		}

@@ -120,7 +120,7 @@ export function composePlan(draft: Draft): Plan {
 		release,
 		shellRelease,
 		sealerDryS: facts.sealerDryS,
-		castingS: facts.castingS,
+		castingSoonestS: cures.castingSoonestS,
 		pour,
 		weights,
 		life,

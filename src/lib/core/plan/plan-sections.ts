@@ -35,7 +35,7 @@ export interface SectionFacts {
 	release: Plan['release'];
 	shellRelease: Plan['shellRelease'];
 	sealerDryS: number;
-	castingS: number;
+	castingSoonestS: number;
 	pour: Plan['pour'];
 	weights: Plan['weights'];
 	life: NonNullable<Plan['life']>;

@@ -7,12 +7,14 @@ import type { ShellRound } from './plan';
 import { layersOf, traceFiber } from './reinforcement-plan';
 import { roomTime } from './room-time';
 import { shellWay, type ShellWay } from './shell-thickness-plan';
-import { computed, traced, type Draft } from './trace';
+import { computed, highEnd, traced, type Draft } from './trace';
 import { wallLaw, wallVolumeMl } from './wall-volume';
 
 export interface ShellPlan {
 	rounds: ShellRound[];
 	paceS: number[];
+	/** After the last cup of each round is laid, until it has stiffened at the latest that is likely. */
+	stiffS: number[];
 	shellG: number;
 }
 
@@ -40,6 +42,7 @@ export function shellPlan(
 		1 / (fiber / (reinforcement?.mixedDensityGPerMl ?? 1) + (1 - fiber) / shell.mixedDensityGPerMl);
 	const windowS = roundWindow(draft);
 	const paceS: number[] = [];
+	const stiffS: number[] = [];
 	let shellG = 0;
 	let belowMl = 0;
 	const rounds = Array.from({ length: count }, (_, index): ShellRound => {
@@ -68,6 +71,7 @@ export function shellPlan(
 			bondWindowS: windowS.timeS
 		});
 		paceS.push(batch.paceS);
+		stiffS.push(highEnd(draft, `${path}.workingS`, batch.workingS));
 		traced(draft, `${path}.windowClosesS`, {
 			label: `${title}: takes the next without abrading until`,
 			value: windowS.timeS,
@@ -98,7 +102,7 @@ export function shellPlan(
 		],
 		...around(shellG, 2 * DEFAULTS.spreadFraction.value)
 	});
-	return { rounds, paceS, shellG };
+	return { rounds, paceS, stiffS, shellG };
 }
 
 /** Volume of the shell up to a thickness, on the back of the glove and on its flange. */

@@ -86,6 +86,11 @@ export function highEnd({ figures }: Draft, path: string, value: number): number
 	return Math.max(value, figures[path]?.high ?? value);
 }
 
+/** The lower end of a number's likely range, which decides where too little can hurt; itself without one. */
+export function lowEnd({ figures }: Draft, path: string, value: number): number {
+	return Math.min(value, figures[path]?.low ?? value);
+}
+
 /** An input that the shop may set and has not: the value that stands in for it. */
 export const assumed = input('default');
 

@@ -169,7 +169,7 @@ function backing(facts: WorkFacts): Task[] {
 						'shell',
 						`round-${i + 1}-gel`,
 						'The round stiffens',
-						round.workingS,
+						shell.stiffS[i] ?? round.workingS,
 						round.windowClosesS
 					)
 				];

@@ -7,8 +7,8 @@ interface Kept extends DBSchema {
 	jobs: { key: string; value: KeptJob };
 	/** Acts the server has not taken yet, by their id. */
 	acts: { key: string; value: WaitingAct };
-	/** Photos by their SHA-256: the bytes, or of one that went with a form the hash it has on the server. */
-	photos: { key: string; value: Blob | string };
+	/** Photos of such acts, by their SHA-256. */
+	photos: { key: string; value: Blob };
 }
 
 export type KeptDatabase = IDBPDatabase<Kept>;
