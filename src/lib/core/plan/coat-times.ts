@@ -1,6 +1,6 @@
 import { brushBackLaw, brushBackS } from '../laws/brush-back';
 import { displayQuantity } from '../quantity/display';
-import { roundDownTo, roundUpTo } from '../quantity/rounding';
+import { roundUpTo } from '../quantity/rounding';
 import type { Unit } from '../quantity/unit';
 import type { Sheet } from '../materials/sheet';
 import { DEFAULTS } from './defaults';
@@ -116,8 +116,7 @@ function brushBack(
 		sheet: sheet.potLife,
 		fallback: 'brushBackS',
 		temperatureC: draft.temperatureC,
-		spreadK: draft.inputs.shop.roomSpreadK,
-		safe: 'sooner'
+		safe: 'exact'
 	});
 	const viscosityPaS = sheet.mixedViscosityPaS;
 	const afterMixS = (mm: number): number =>
@@ -129,9 +128,7 @@ function brushBack(
 					densityGPerMl: sheet.mixedDensityGPerMl,
 					gelTimeS: gel.timeS
 				});
-	// In whole minutes upward, since it must not drain again, but never past the gel.
-	const afterS = (mm: number): number =>
-		Math.max(60, Math.min(roundUpTo(afterMixS(mm) - layS, 60), roundDownTo(gel.timeS - layS, 60)));
+	const afterS = (mm: number): number => roundUpTo(Math.max(60, afterMixS(mm) - layS), 60);
 	const laid = computed('h', 'thickness', thicknessMm, 'mm', `${path}.thicknessMm`);
 	return traced(draft, `${path}.brushBackS`, {
 		label: `${title}: brushed back up after laying`,
@@ -148,7 +145,7 @@ function brushBack(
 				viscosityPaS === undefined ? 'text' : 'Pa·s'
 			),
 			fromSheet('ρ', 'density of the mix', sheet.mixedDensityGPerMl, 'g/mL'),
-			computed('t_gel', 'shortest likely pot life at room temperature', gel.timeS, 's'),
+			computed('t_gel', 'pot life at room temperature', gel.timeS, 's'),
 			computed('t_lay', 'mixing and laying, which count already', layS, 's')
 		]
 	});
