@@ -11,7 +11,7 @@ interface OldLog {
 	leaves: { value: unknown; context: object; deviations: string[]; decided?: unknown[] };
 }
 
-describe.each([1, 2, 3, 4])('a log written under version %i of the process', (processVersion) => {
+describe.each([1, 2, 3, 4, 5])('a log written under version %i of the process', (processVersion) => {
 	const file = `tests/fixtures/logs/process-${processVersion}.json`;
 	const logs = JSON.parse(readFileSync(file, 'utf8')) as OldLog[];
 	const ends = logs.map(
