@@ -125,7 +125,7 @@ describe('who gets along with whom (common practice, no source)', () => {
 			{ wax: undefined, film: undefined },
 			'refuse release-missing'
 		],
-		['urethane with wax alone', {}, { film: undefined }, 'warn release-thin'],
+		['urethane with wax alone', {}, { film: undefined }, 'decide release-thin'],
 		['no wax for the back of the glove', {}, { wax: undefined }, 'refuse shell-release-missing'],
 		[
 			'silicone on silicone without release',

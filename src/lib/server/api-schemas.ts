@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { planInputsSchema } from '$lib/core/plan/inputs';
 import { actIdSchema } from './act-id';
 import { pinSchema } from './pin-hash';
+import { planDecisionSchema } from './plan-decision';
 
 const id = z.string().regex(/^[\w-]{8,60}$/, '8 to 60 letters, digits, "_" or "-"; a UUID will do');
 const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in 64 lower-case hex digits');
@@ -22,7 +23,12 @@ export const newJobSchema = z.strictObject({
 		.optional()
 		.describe('What the mold is called, which no running mold may be; numbered when left out'),
 	inputs: planInputsSchema,
-	planHash: hash.describe('Of the plan as it was shown, so that nobody accepts another one')
+	planHash: hash.describe('Of the plan as it was shown, so that nobody accepts another one'),
+	decision: planDecisionSchema
+		.optional()
+		.describe(
+			'Needed when the plan has a warning of severity "decide"; kept in the log, the PIN is not'
+		)
 });
 
 export const newEventSchema = z.strictObject({

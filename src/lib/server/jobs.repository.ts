@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { canonicalJson } from '$lib/core/log/canonical';
 import { GENESIS, sealEvent } from '$lib/core/log/chain';
 import { planSchema, type Plan } from '$lib/core/plan/plan';
+import type { EventOf } from '$lib/core/process/events';
 import type { Db } from './database';
 import { exclusively } from './dialect';
 import { insertEvent } from './event-rows';
@@ -24,6 +25,8 @@ export interface NewJob {
 	at: string;
 	/** Hash by slug of every text in force. */
 	content: Record<string, string>;
+	/** A supervisor's word on what the plan may be built with only on one. */
+	decided?: EventOf<'job.opened'>['decided'];
 	/** Why it cannot be opened, judged while nobody else opens one; null or left out when it can. */
 	refused?: (trx: Db) => Promise<string | null>;
 }
@@ -39,7 +42,7 @@ export class NotOpened extends Error {}
  */
 export async function createJob(
 	db: Db,
-	{ id = randomUUID(), plan, title = plan.title, by, at, content, refused }: NewJob
+	{ id = randomUUID(), plan, title = plan.title, by, at, content, decided, refused }: NewJob
 ): Promise<string> {
 	const text = canonicalJson(planSchema.parse(plan));
 	const planHash = nativeSha256(text);
@@ -56,7 +59,8 @@ export async function createJob(
 			title: title.slice(0, 120),
 			planHash,
 			processVersion: plan.processVersion,
-			content
+			content,
+			...(decided && { decided })
 		},
 		prevHash: GENESIS
 	});

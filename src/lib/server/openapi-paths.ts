@@ -137,7 +137,8 @@ export const openApiPaths = {
 			ok: [201, 'The id of the job', anyObject],
 			refusals: {
 				...body,
-				403: 'code "may-not-accept": plans are accepted by a mold maker, a supervisor or the owner',
+				403: 'code "may-not-accept": plans are accepted by a mold maker, a supervisor or the owner; code "wrong-pin" or "may-not-sign": of the decision',
+				429: 'Too many wrong PINs; see waitS',
 				409: 'code "other-plan": the inputs give another plan than the one that was shown; code "id-taken": the id belongs to another plan; code "title-taken": a running mold has the title'
 			},
 			writes: true

@@ -29,7 +29,9 @@ export async function exportRecord(db: Db, id: string, at: string): Promise<JobR
 		events,
 		people: await namesIn(
 			db,
-			events.map((stored) => stored.event.by)
+			events.flatMap(({ event }) =>
+				event.type === 'job.opened' && event.decided ? [event.by, event.decided.by] : [event.by]
+			)
 		),
 		headHash: events.at(-1)?.hash ?? ''
 	};

@@ -47,6 +47,8 @@ export const signatureSchema = z.discriminatedUnion('decision', [
 ]);
 export type Signature = z.infer<typeof signatureSchema>;
 
+const NOT_A_SIGNER = 'Only a supervisor or the owner signs.';
+
 export type SignResult =
 	| AppendResult
 	| { status: 'wrong PIN'; waitS: number }
@@ -66,15 +68,18 @@ export async function signJob(
 	if (!answer.ok) return { status: 'wrong PIN', waitS: answer.waitS };
 
 	const person = await getPerson(db, by);
-	const reason = unfitToSign(person, signature.decision);
+	const reason = signature.decision === 'abandon' ? givenPinProblem(person) : unfitToSign(person);
 	if (reason) return { status: 'may not sign', reason };
 	return postAct(db, { jobId, id, seq, by, event: eventOf(signature), isSigned: true });
 }
 
-function unfitToSign(person: Person | null, decision: Signature['decision']): string | null {
-	if (!person || (decision !== 'abandon' && !maySign(person))) {
-		return 'Only a supervisor or the owner signs.';
-	}
+/** Why a person's signature counts for nothing; null when it counts. */
+export function unfitToSign(person: Person | null): string | null {
+	return person && maySign(person) ? givenPinProblem(person) : NOT_A_SIGNER;
+}
+
+function givenPinProblem(person: Person | null): string | null {
+	if (!person) return NOT_A_SIGNER;
 	return person.pinGivenBy === null
 		? null
 		: 'Somebody else gave you this PIN and knows it, so it signs nothing. Sign in, choose your own, then sign.';

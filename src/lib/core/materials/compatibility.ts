@@ -1,6 +1,6 @@
 import { releaseNeed, type PatternFace } from './release-need';
 import { castingProblems, shellProblems } from './backing-problems';
-import { problem, type ChosenSheets, type PairProblem } from './pair-problem';
+import { problem, worstFirst, type ChosenSheets, type PairProblem } from './pair-problem';
 import type { Sheet } from './sheet';
 
 export type { ChosenSheets, PairProblem } from './pair-problem';
@@ -20,11 +20,8 @@ export function pairProblems(pattern: PatternFace, materials: ChosenSheets): Pai
 		...castingProblems(materials),
 		...sealerProblems(pattern, materials)
 	];
-	const rank = { refuse: 0, warn: 1, note: 2 };
 	const seen = new Set<string>();
-	return found
-		.filter(({ text }) => !seen.has(text) && seen.add(text))
-		.sort((a, b) => rank[a.severity] - rank[b.severity]);
+	return found.filter(({ text }) => !seen.has(text) && seen.add(text)).sort(worstFirst);
 }
 
 /** Pattern materials known to stop a platinum cure; common practice, no source. */
@@ -88,13 +85,13 @@ function releaseProblems(
 	if (!materials.wax && !materials.film) {
 		return [problem('refuse', 'release-missing', `No release is chosen. ${need.why}`)];
 	}
-	if (glove.family === 'urethane' && !(materials.wax && materials.film)) {
+	if (need.byBoth && !(materials.wax && materials.film)) {
 		const missing = materials.wax ? 'a parting film' : 'wax';
 		return [
 			problem(
-				'warn',
+				'decide',
 				'release-thin',
-				`${glove.name} is released by wax and film together; ${missing} is not chosen.`
+				`${glove.name} is released by wax and film together; ${missing} is not chosen. ${need.why}`
 			)
 		];
 	}

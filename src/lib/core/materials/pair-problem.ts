@@ -12,10 +12,21 @@ export interface ChosenSheets {
 	casting: Sheet;
 }
 
-/** What stands against a pair of materials; "refuse" means that the mold would be lost. */
+/**
+ * How much stands against a plan, worst first: "refuse" means that the mold would be lost, "decide" that only
+ * a supervisor may let it be built so, with a reason.
+ */
+export const SEVERITIES = ['refuse', 'decide', 'warn', 'note'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+/** For sorting: worst first. */
+export const worstFirst = (a: { severity: Severity }, b: { severity: Severity }): number =>
+	SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity);
+
+/** What stands against a pair of materials. */
 export interface PairProblem {
 	code: string;
-	severity: 'refuse' | 'warn' | 'note';
+	severity: Severity;
 	where: 'materials';
 	text: string;
 }

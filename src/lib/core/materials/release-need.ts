@@ -9,6 +9,8 @@ export interface PatternFace {
 export interface ReleaseNeed {
 	needed: boolean;
 	why: string;
+	/** Wax alone, or film alone, is not enough. */
+	byBoth?: boolean;
 }
 
 export const isSilicone = ({ family }: Pick<Sheet, 'family'>): boolean =>
@@ -29,6 +31,7 @@ export function releaseNeed(
 	if (STICKS.includes(glove.family)) {
 		return {
 			needed: true,
+			byBoth: true,
 			why: `${glove.name} is a ${glove.family}: it bonds to ${pattern.material} unless wax and film keep it off.`
 		};
 	}

@@ -1,4 +1,5 @@
 import { briefingsFor, hazardsOf, ppeFor } from '../materials/hazards';
+import { worstFirst } from '../materials/pair-problem';
 import { shellReleaseNeed } from '../materials/release-need';
 import type { Sheet } from '../materials/sheet';
 import { blockPlan } from './block-plan';
@@ -131,7 +132,6 @@ export function composePlan(draft: Draft): Plan {
 		calendar: calendar.calendar
 	});
 	const hazards = hazardsOf(used, hotMaterialIds(sections).length > 0 ? ['hot-cup'] : []);
-	const rank = { refuse: 0, warn: 1, note: 2 };
 	return {
 		format: 'glovewright.plan.1',
 		processVersion: PROCESS_VERSION,
@@ -172,7 +172,7 @@ export function composePlan(draft: Draft): Plan {
 		briefings: briefingsFor(hazards),
 		block,
 		...sections,
-		warnings: distinct(draft.warnings).toSorted((a, b) => rank[a.severity] - rank[b.severity]),
+		warnings: distinct(draft.warnings).toSorted(worstFirst),
 		figures: draft.figures
 	};
 }

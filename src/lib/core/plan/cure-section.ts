@@ -10,6 +10,7 @@ import {
 import type { FigureInput } from '../quantity/figure';
 import { around } from '../quantity/range';
 import { calmSpread } from './calm-spread';
+import { smallerCup } from './smaller-cup';
 import { castingHeat } from './casting-heat';
 import { curingMaterial, roughHeatNote } from './curing-material';
 import { thinned } from './thinned-curve';
@@ -135,10 +136,9 @@ function cureMaterial(
 			)
 		});
 	}
-	const calmSpreadMm =
-		calmG === null
-			? calmSpread(draft, use.sheet, { material, inputs: [...inputs, room], path })
-			: null;
+	const law = { material, inputs: [...inputs, room], path };
+	const smallerCupG = smallerCup(draft, use, law, heat.cupPeak.temperatureC);
+	const calmSpreadMm = calmG === null ? calmSpread(draft, use.sheet, law) : null;
 	const found: CureMaterial = {
 		materialId: sheet.id,
 		materialName: sheet.name,
@@ -178,6 +178,7 @@ function cureMaterial(
 			curve: heat.filmCurve
 		},
 		largestCalmG: calmG,
+		...(smallerCupG !== null && { smallerCupG }),
 		...(calmSpreadMm !== null && { calmSpreadMm }),
 		calmPeakC
 	};

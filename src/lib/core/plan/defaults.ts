@@ -65,6 +65,11 @@ export const DEFAULTS = {
 	clearShare: entry('share of the limit at which waiting ends', 0.1, 'fraction'),
 	poolAirMPerS: entry('air speed over wet material, the least of the law', 0.5, 'm/s'),
 	calmPeakC: entry('hottest that a forgotten cup may get before it softens and fumes', 80, 'C'),
+	hotPeakC: entry(
+		'hottest that a forgotten cup may get without a supervisor’s word: polyethylene cups melt',
+		120,
+		'C'
+	),
 	heatCapacity: between('heat capacity of the mix', [1.4, 1.7, 2.1], 'J/(g·K)'),
 	thermometerK: entry('how far the thermometer may be off', 1, 'K'),
 	hygrometerPct: entry('how far the hygrometer may be off', 3, '%'),

@@ -1,6 +1,7 @@
-import { displayQuantity } from '../quantity/display';
+import { displayQuantity, wholeDegrees } from '../quantity/display';
 import type { Sheet } from '../materials/sheet';
 import { roughHeatNote } from './curing-material';
+import { DEFAULTS } from './defaults';
 import type { Plan } from './plan';
 import { warn, type Draft } from './trace';
 
@@ -14,26 +15,38 @@ export const isHot = ({
 }: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC'>): boolean =>
 	Math.max(cup.peakC, film.peakC) > calmPeakC;
 
-/** Says before the start what gets too hot to be left alone; the peaks are rough, so it never refuses. */
+/** Past this a mold is not built on one person's yes. */
+const isTooHot = (...peaksC: number[]): boolean => Math.max(...peaksC) > DEFAULTS.hotPeakC.value;
+
+/**
+ * Says before the start what gets too hot to be left alone. The peaks are rough, so it never refuses; what
+ * melts a cup waits for a supervisor.
+ */
 export function warnOfHeat(
 	draft: Draft,
 	sheet: Sheet,
-	heated: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC'>
+	heated: Pick<CureMaterial, 'cup' | 'film' | 'calmPeakC' | 'smallerCupG'>
 ): void {
 	if (!isHot(heated)) return;
-	const { cup, film, calmPeakC } = heated;
+	const { cup, film, calmPeakC, smallerCupG } = heated;
 	const { units } = draft.inputs.shop;
-	const about = (peakC: number) => displayQuantity(Math.round(peakC), 'C', units);
+	const about = (peakC: number) => wholeDegrees(peakC, units);
 	const thick = displayQuantity(film.thicknessMm, 'mm', units);
+	const smaller =
+		smallerCupG === undefined
+			? 'Smaller cups hardly help; a slower grade does.'
+			: `Cups of up to ${displayQuantity(smallerCupG, 'g', units)} stay below ${about(DEFAULTS.hotPeakC.value)}.`;
 	const sentences = [
 		`${sheet.name} heats itself: a forgotten cup may reach about ${about(cup.peakC)}.`,
+		isTooHot(cup.peakC) ? `That melts a plastic cup, and it can smoke. ${smaller}` : '',
 		'Mix no more than is laid at once; what is left goes flat and open into the extraction.',
 		film.peakC > calmPeakC
 			? `A coat of ${thick} may reach about ${about(film.peakC)}: lay it thinner, and let each round cool.`
 			: '',
 		roughHeatNote(sheet) ? 'Rough until the data sheet gives its heat of reaction.' : ''
 	];
-	warn(draft, 'warn', 'hot-cup', 'cure', sentences.filter(Boolean).join(' '));
+	const severity = isTooHot(cup.peakC, film.peakC) ? 'decide' : 'warn';
+	warn(draft, severity, 'hot-cup', 'cure', sentences.filter(Boolean).join(' '));
 }
 
 /** Whether the first part or a batch of it left in its bucket passes what counts as calm. */
@@ -52,7 +65,7 @@ export function warnOfCastingHeat(
 ): void {
 	if (!isHotCasting(heat)) return;
 	const { units } = draft.inputs.shop;
-	const about = (peakC: number) => displayQuantity(Math.round(peakC), 'C', units);
+	const about = (peakC: number) => wholeDegrees(peakC, units);
 	const sentences = [
 		`${sheet.name} heats itself: a batch left in its bucket may reach about ${about(heat.batchPeakC)}; pour it at once.`,
 		heat.peakC > heat.calmPeakC
@@ -60,5 +73,6 @@ export function warnOfCastingHeat(
 			: '',
 		roughHeatNote(sheet) ? 'Rough until the data sheet gives its heat of reaction.' : ''
 	];
-	warn(draft, 'warn', 'hot-casting', 'cure', sentences.filter(Boolean).join(' '));
+	const severity = isTooHot(heat.batchPeakC, heat.peakC) ? 'decide' : 'warn';
+	warn(draft, severity, 'hot-casting', 'cure', sentences.filter(Boolean).join(' '));
 }

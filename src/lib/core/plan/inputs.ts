@@ -17,6 +17,10 @@ const choiceSchema = z.strictObject({
 	casting: sheetSchema
 });
 
+/** Less is mostly left in the cup. */
+export const LEAST_CUP_G = 25;
+const cupG = z.number().min(LEAST_CUP_G).max(20_000);
+
 /** Everything a plan is computed from. Plain data, hashed with the plan. */
 export const planInputsSchema = z.strictObject({
 	shop: shopSchema,
@@ -26,6 +30,10 @@ export const planInputsSchema = z.strictObject({
 	gloveThicknessMm: z.number().min(1).max(30).optional(),
 	buildCoats: z.number().int().min(2).max(12).optional(),
 	shellThicknessMm: z.number().min(3).max(80).optional(),
+	/** No cup of these coats or of the shell is planned larger; left out, time, shelf and data sheet decide. */
+	detailCupG: cupG.optional(),
+	buildCupG: cupG.optional(),
+	shellCupG: cupG.optional(),
 	/** Clear gap between pattern and frame. */
 	frameGapMm: z.number().min(10).max(300).optional(),
 	/** Room while the work is done; left out, the shop's own. */

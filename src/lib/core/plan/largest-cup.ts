@@ -46,7 +46,8 @@ export function largestCup(
 	});
 	const shelfG = Math.max(...shop.cupVolumesMl) * FILL_LIMIT_FRACTION * sheet.mixedDensityGPerMl;
 	const measuredG = isSilicone(sheet) ? Infinity : (sheet.potLife?.massG ?? Infinity);
-	const limitG = Math.min(shelfG, measuredG);
+	const byHandG = chosenCupG(draft, place) ?? Infinity;
+	const limitG = Math.min(shelfG, measuredG, byHandG);
 	const byTimeG = largestCupG({
 		workingTimeS: Math.max(1, potS),
 		mixingTimeS: mixS,
@@ -69,6 +70,9 @@ export function largestCup(
 	if (Number.isFinite(measuredG)) {
 		limits.push(fromSheet('m_pot', 'mass the pot life was measured at', measuredG, 'g'));
 	}
+	if (Number.isFinite(byHandG)) {
+		limits.push(entered('m_hand', 'largest cup, chosen by hand', byHandG, 'g'));
+	}
 	traced(draft, `${path}.largestCupG`, {
 		label: `${title}: largest cup`,
 		value: largestG,
@@ -83,7 +87,15 @@ export function largestCup(
 		note:
 			byTimeG < limitG
 				? 'Set by the time it takes to lay it.'
-				: 'Set by the cup on the shelf or by the mass the pot life was measured at, not by time.'
+				: byHandG === limitG
+					? 'Set by hand.'
+					: 'Set by the cup on the shelf or by the mass the pot life was measured at, not by time.'
 	});
 	return { largestG, mixS, workingS };
+}
+
+/** The largest cup that was chosen by hand for the material in this place, "materials.shell". */
+function chosenCupG({ inputs }: Draft, place: string): number | undefined {
+	if (place === 'materials.detail') return inputs.detailCupG;
+	return place === 'materials.build' ? inputs.buildCupG : inputs.shellCupG;
 }

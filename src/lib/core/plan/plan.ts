@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SEVERITIES } from '../materials/pair-problem';
 import { UNITS } from '../quantity/unit';
 import { planInputsSchema } from './inputs';
 import { airSectionSchema } from './schema-air';
@@ -158,8 +159,8 @@ const orderLineSchema = z.strictObject({
 
 const warningSchema = z.strictObject({
 	code: z.string(),
-	/** "refuse" blocks acceptance of the plan. */
-	severity: z.enum(['refuse', 'warn', 'note']),
+	/** "refuse" blocks acceptance of the plan, "decide" leaves it to a supervisor. */
+	severity: z.enum(SEVERITIES),
 	/** Part of the plan it belongs to, for example "materials" or "calendar". */
 	where: z.string(),
 	text: z.string()

@@ -43,6 +43,8 @@ const cureMaterialSchema = z.strictObject({
 	}),
 	/** Heaviest cup that, forgotten, stays at or below `calmPeakC`; null when even a lump of a gram passes it. */
 	largestCalmG: z.number().positive().nullable(),
+	/** Heaviest cup that stays below what only a supervisor lets pass, when the planned one does not. */
+	smallerCupG: z.number().positive().optional(),
 	/** How thick what is left may be spread to stay at or below it, when no lump does. */
 	calmSpreadMm: z.number().positive().optional(),
 	calmPeakC: z.number()

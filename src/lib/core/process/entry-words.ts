@@ -6,6 +6,8 @@ import type { ProcessEvent } from './events';
 export function entryWords(event: ProcessEvent, w = ENGLISH): string {
 	const said = w.log;
 	switch (event.type) {
+		case 'job.opened':
+			return event.decided ? said.planDecided(event.decided.reason) : '';
 		case 'briefing.read':
 			return event.briefing;
 		case 'room.read':

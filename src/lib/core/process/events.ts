@@ -36,7 +36,15 @@ export const eventSchema = z.discriminatedUnion('type', [
 		planHash: hash,
 		processVersion: z.number().int().positive(),
 		/** Content hash by slug of every text this job was started with. */
-		content: z.record(z.string(), hash)
+		content: z.record(z.string(), hash),
+		/** A supervisor's word on what a plan may be built with only on one. */
+		decided: z
+			.strictObject({
+				by: z.string().min(1).max(60),
+				reason: text,
+				what: z.array(text).min(1).max(20)
+			})
+			.optional()
 	}),
 	event('briefing.read', {
 		briefing: shortText,

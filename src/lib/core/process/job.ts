@@ -11,6 +11,8 @@ export interface JobState {
 	jobId: string;
 	title: string;
 	openedBy: string;
+	/** A supervisor's word on what the plan may be built with only on one. */
+	decided: NonNullable<EventOf<'job.opened'>['decided']> | null;
 	snapshot: Snapshot;
 	/** Events that count: all but those undone and the undoings themselves. */
 	effective: LoggedEvent[];
@@ -43,6 +45,7 @@ export function openJob(plan: Plan, logged: LoggedEvent): JobState {
 		jobId: event.jobId,
 		title: event.title,
 		openedBy: event.by,
+		decided: event.decided ?? null,
 		snapshot: firstSnapshot(plan, event.at),
 		effective: [logged],
 		undone: {},

@@ -39,6 +39,7 @@ export function sectionOfJob(c: ProcessContext, w = ENGLISH): JobSection {
 		return index === Math.min(c.coatIndex, c.coats.length - 1) ? 'current' : 'planned';
 	};
 	const { lengthMm, heightMm, profile } = plan.surface;
+	const { waxCoats, filmPasses } = plan.release;
 
 	return {
 		layers: [
@@ -48,11 +49,11 @@ export function sectionOfJob(c: ProcessContext, w = ENGLISH): JobSection {
 				thicknessMm: 0,
 				state: atMost(against('pattern'), at)
 			},
-			...(plan.release.needed
+			...(waxCoats + filmPasses > 0
 				? [
 						{
 							kind: 'release' as const,
-							label: said.release,
+							label: said.release(waxCoats > 0, filmPasses > 0),
 							thicknessMm: 0,
 							state: against('release')
 						}

@@ -93,6 +93,12 @@ export function displayQuantity(
 	return displayValue(value, unit, system, beside).text;
 }
 
+/** A rough temperature in whole degrees of the shop's scale, rounded there and nowhere before. */
+export function wholeDegrees(temperatureC: number, system: UnitSystem): string {
+	const { convert, unit } = displayScale(temperatureC, 'C', system);
+	return joined(numberText(Math.round(convert(temperatureC))), unit);
+}
+
 /**
  * A likely range as a person reads it, rounded outward to the digits of `displayValue`: what is shown is
  * never narrower than what was computed.

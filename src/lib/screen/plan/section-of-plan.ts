@@ -15,10 +15,12 @@ export function sectionOfPlan(plan: Plan): SectionModel {
 		layers: [
 			layer('board', 'Mold board', boardMm),
 			layer('pattern', `Pattern, ${inputs.pattern.material}`, 0),
-			...(release.needed ? [layer('release', releaseLabel(release), 0)] : []),
+			...(release.waxCoats + release.filmPasses > 0
+				? [layer('release', releaseLabel(release), 0)]
+				: []),
 			layer('frame', 'Frame', frame.boards[0]?.thicknessMm ?? 18),
 			...coats.map(({ kind, title, thicknessMm }) => layer(kind, title, thicknessMm)),
-			...(shellRelease.needed ? [layer('release', 'Wax on the glove', 0)] : []),
+			...(shellRelease.waxCoats > 0 ? [layer('release', 'Wax on the glove', 0)] : []),
 			layer('shell', `Backup shell, ${shell.rounds.length} rounds`, shell.thicknessMm)
 		],
 		pattern: {
@@ -33,8 +35,6 @@ export function sectionOfPlan(plan: Plan): SectionModel {
 }
 
 function releaseLabel({ waxCoats, filmPasses }: Plan['release']): string {
-	return [waxCoats > 0 ? 'wax' : '', filmPasses > 0 ? 'parting film' : '']
-		.filter(Boolean)
-		.join(' and ')
-		.replace(/^./, (first) => first.toUpperCase());
+	if (filmPasses === 0) return 'Wax';
+	return waxCoats === 0 ? 'Parting film' : 'Wax and parting film';
 }

@@ -10,8 +10,10 @@ import type { JobLine } from '$lib/server/job-line';
 import { projectJobs } from '$lib/server/job-projection';
 import { createJob, NotOpened } from '$lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
+import { decidedPlan } from '$lib/server/plan-decision';
 import { ApiProblem } from '$lib/server/problem';
 import { acceptablePlan } from '$lib/server/plan-or-problem';
+import type { RequestEvent } from './$types';
 
 function summaryOf({ id, openedAt, headSeq, title, state, damage }: JobLine) {
 	return { id, openedAt, headSeq, title, damage, summary: state && jobSummary(state) };
@@ -21,7 +23,7 @@ export const GET = api(async ({ locals }) => {
 	return json({ jobs: await projectJobs(locals.db, summaryOf) });
 });
 
-export const POST = api(async ({ locals, request }) => {
+export const POST = api<RequestEvent>(async ({ locals, request, getClientAddress }) => {
 	if (!mayEdit(locals.person)) {
 		throw new ApiProblem({
 			status: 403,
@@ -30,8 +32,10 @@ export const POST = api(async ({ locals, request }) => {
 		});
 	}
 	const asked = await readJson(request, newJobSchema);
-	const { id: wanted, inputs, planHash: seen } = asked;
+	const { id: wanted, inputs, planHash: seen, decision } = asked;
 	const plan = acceptablePlan(inputs, seen);
+	const address = getClientAddress();
+	const decided = await decidedPlan(locals.db, { plan, decision, address });
 	const title = asked.title ?? (await nextMoldTitle(locals.db, inputs.pattern.name));
 	const id = await createJob(locals.db, {
 		...(wanted ? { id: wanted } : {}),
@@ -40,6 +44,7 @@ export const POST = api(async ({ locals, request }) => {
 		by: personOf(locals).id,
 		at: now(),
 		content: contentHashes(),
+		decided,
 		refused: (trx) => titleRefusal(trx, title, wanted)
 	}).catch((error: unknown) => {
 		if (error instanceof NotOpened) {

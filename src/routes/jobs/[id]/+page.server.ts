@@ -34,6 +34,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		stops: stops.map(({ title }) => title),
 		at: state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length,
 		endReason: c.endReason,
+		decided: state.decided,
 		finishAt: plan.finishAt,
 		mayAbandon:
 			person !== null &&

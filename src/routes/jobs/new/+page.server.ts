@@ -10,12 +10,15 @@ import { contentHashes } from '$lib/server/content-hashes';
 import { createJob, NotOpened } from '$lib/server/jobs.repository';
 import { nextMoldTitle, titleRefusal } from '$lib/server/mold-titles';
 import { getPattern, listPatterns } from '$lib/server/patterns.repository';
+import { plansSigners, readDecision } from '$lib/server/decision-form';
+import { decidedPlan, toDecide } from '$lib/server/plan-decision';
 import { acceptablePlan, planOrProblem } from '$lib/server/plan-or-problem';
 import { ApiProblem } from '$lib/server/problem';
 import { listSheets } from '$lib/server/sheets.repository';
 import { readQuery } from './choices';
 import { materialForm } from './material-form';
 import { linkedProblem } from './problem-link';
+import { smallerCups } from './smaller-cups';
 import { readChoices } from './read-choices';
 import { startText, wallClock } from './shop-clock';
 import type { Actions, PageServerLoad } from './$types';
@@ -43,6 +46,11 @@ export const load: PageServerLoad = async ({ locals, url }) => {
 		betterStart: plan?.betterStartAt ? wallClock(plan.betterStartAt, shop.zone) : null,
 		briefings: Object.fromEntries([...briefings].map(([slug, { title }]) => [slug, title])),
 		canAccept: mayEdit(locals.person),
+		decision: plan &&
+			toDecide(plan).length > 0 && {
+				...(await plansSigners(locals.db, locals.person?.id)),
+				smallerCups: smallerCups(plan, url)
+			},
 		// Pressed twice, one mold is opened.
 		jobId: randomUUID()
 	};
@@ -58,12 +66,13 @@ const acceptSchema = z.object({
 });
 
 export const actions: Actions = {
-	accept: async ({ request, locals, url }) => {
+	accept: async ({ request, locals, url, getClientAddress }) => {
 		const { person } = locals;
 		if (!person || !mayEdit(person)) {
 			error(403, 'A plan is accepted by a mold maker, a supervisor or the owner.');
 		}
-		const posted = acceptSchema.safeParse(Object.fromEntries(await request.formData()));
+		const form = await request.formData();
+		const posted = acceptSchema.safeParse(Object.fromEntries(form));
 		if (!posted.success)
 			return fail(400, { refusal: 'The plan’s hash is missing; open it again.' });
 		const { hash, startAt, jobId } = posted.data;
@@ -76,15 +85,24 @@ export const actions: Actions = {
 				? `${title.length} characters are too many; accepted: up to ${MOST_LETTERS}.`
 				: null;
 		if (titleError) return fail(409, { title, titleError });
+		const word = readDecision(form);
 		try {
 			const plan = acceptablePlan(read.inputs, hash);
+			const { decision } = word;
+			if (!decision && toDecide(plan).length > 0) return fail(422, { title, word: word.answer });
+			const address = getClientAddress();
+			const decided = await decidedPlan(db, { plan, decision, address });
 			const content = contentHashes();
 			const refused = (trx: typeof db) => titleRefusal(trx, title, jobId);
-			await createJob(db, { id: jobId, plan, title, by: person.id, at: now(), content, refused });
+			const opening = { id: jobId, plan, title, by: person.id, at: now(), content, decided };
+			await createJob(db, { ...opening, refused });
 		} catch (problem) {
-			if (problem instanceof NotOpened) return fail(409, { title, titleError: problem.message });
+			if (problem instanceof NotOpened) {
+				return fail(409, { title, word: word.answer, titleError: problem.message });
+			}
 			if (problem instanceof ApiProblem) {
-				return fail(problem.problem.status, { refusal: problem.problem.detail });
+				const { status, detail } = problem.problem;
+				return fail(status, { title, word: word.answer, refusal: detail });
 			}
 			if (problem instanceof RangeError) {
 				return fail(409, {

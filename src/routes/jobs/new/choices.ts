@@ -36,6 +36,9 @@ const choicesSchema = z.object({
 	gloveThicknessMm: text,
 	buildCoats: text,
 	shellThicknessMm: text,
+	detailCupG: text,
+	buildCupG: text,
+	shellCupG: text,
 	frameGapMm: text,
 	roomTemperatureC: text,
 	roomHumidityPct: text,
@@ -65,6 +68,9 @@ interface Override {
 		| 'gloveThicknessMm'
 		| 'buildCoats'
 		| 'shellThicknessMm'
+		| 'detailCupG'
+		| 'buildCupG'
+		| 'shellCupG'
 		| 'frameGapMm'
 		| 'roomTemperatureC'
 		| 'roomHumidityPct'
@@ -80,6 +86,9 @@ export const OVERRIDES: readonly Override[] = [
 	{ key: 'gloveThicknessMm', label: 'Glove thickness' },
 	{ key: 'buildCoats', label: 'Build coats', whole: true },
 	{ key: 'shellThicknessMm', label: 'Shell thickness' },
+	{ key: 'detailCupG', label: 'Largest cup of a detail coat' },
+	{ key: 'buildCupG', label: 'Largest cup of a build coat' },
+	{ key: 'shellCupG', label: 'Largest cup of the shell' },
 	{ key: 'frameGapMm', label: 'Gap to the frame' },
 	{ key: 'roomTemperatureC', label: 'Room temperature' },
 	{ key: 'roomHumidityPct', label: 'Room humidity' },

@@ -69,7 +69,7 @@ function around(
 	};
 }
 
-const BURDEN = { refuse: 1000, warn: 1, note: 0 };
+const BURDEN = { refuse: 1000, decide: 100, warn: 1, note: 0 };
 
 function burdenOf(pattern: Pattern, sheets: ChosenSheets): number {
 	const hazards = new Set(

@@ -9,6 +9,7 @@ export const log = {
 		humidityPct: number;
 		extractionOn: boolean;
 	}) => `${temperatureC} °C, ${humidityPct}%, extraction ${extractionOn ? 'on' : 'off'}`,
+	planDecided: (reason: string) => `its plan let through by a supervisor: ${reason}`,
 	backTo: ({ phase, reason }: { phase: string; reason: string }) => `Back to ${phase}: ${reason}`,
 	points: ({ n, thinnestMm }: { n: number; thinnestMm: number }) =>
 		`${n} places, thinnest ${thinnestMm} mm`,

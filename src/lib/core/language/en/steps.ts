@@ -201,7 +201,8 @@ export const steps = {
 	},
 	section: {
 		pattern: 'Pattern',
-		release: 'Wax and parting film',
+		release: (hasWax: boolean, hasFilm: boolean) =>
+			hasWax ? `Wax${hasFilm ? ' and parting film' : ''}` : 'Parting film',
 		shell: 'Backup shell'
 	},
 	/** Short names of figures by the end of their path, where the plan's own label is not wanted. */

@@ -3,6 +3,7 @@ import type { LogWords } from '../en/log';
 export const log: LogWords = {
 	room: ({ temperatureC, humidityPct, extractionOn }) =>
 		`${temperatureC} °C, ${humidityPct} %, extracción ${extractionOn ? 'en marcha' : 'parada'}`,
+	planDecided: (reason) => `plan autorizado por un supervisor: ${reason}`,
 	backTo: ({ phase, reason }) => `Vuelve a ${phase}: ${reason}`,
 	points: ({ n, thinnestMm }) => `${n} lugares, el más fino ${thinnestMm} mm`,
 	gap: (mm) => `separación ${mm} mm`,

@@ -203,7 +203,8 @@ export const steps: StepWords = {
 	},
 	section: {
 		pattern: 'Modelo',
-		release: 'Cera y película desmoldante',
+		release: (hasWax, hasFilm) =>
+			hasWax ? `Cera${hasFilm ? ' y película desmoldante' : ''}` : 'Película desmoldante',
 		shell: 'Madreforma'
 	},
 	figures

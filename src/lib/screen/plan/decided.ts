@@ -1,0 +1,5 @@
+/** Who let a plan through that only a supervisor may, and why. */
+export interface Decided {
+	name: string;
+	reason: string;
+}
