@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { hurtsOf } from '../../src/lib/core/bench/bench-hurts';
-import { textsOfBench } from '../../src/lib/server/content';
+import type { ChosenSheets } from '../../src/lib/core/materials/compatibility';
+import { makePlan } from '../../src/lib/core/plan/make-plan';
+import { mayGetHot } from '../../src/lib/core/plan/may-get-hot';
+import { steps, textsOfBench } from '../../src/lib/server/content';
+import { testInputs, testSheet } from '../fixtures/materials';
 import { handPlan } from '../fixtures/plan';
 
 /** The plan of the fixtures with another family and other hazards for its build material. */
@@ -30,8 +34,38 @@ describe('what hurts at a step', () => {
 		expect(found).toContain('sensitizer');
 	});
 
-	test('is all that a text names where no one material is at work', () => {
+	test('is what a text names and the plan knows of, where no one material is at work', () => {
 		const plan = planWith('tin silicone', []);
-		expect(ids('brief', 'brief', plan)).toEqual(['isocyanate', 'amine', 'solvent', 'sensitizer']);
+		const knowing = (...hazards: string[]) => ids('brief', 'brief', { ...plan, hazards });
+		expect(knowing('isocyanate', 'amine', 'sensitizer')).toEqual([
+			'isocyanate',
+			'amine',
+			'solvent',
+			'sensitizer'
+		]);
+		expect(knowing('isocyanate')).toEqual(['isocyanate', 'solvent']);
+	});
+});
+
+describe('hazards have one source', () => {
+	const phases = [...steps.values()];
+	const chosen = (over: Partial<ChosenSheets>) =>
+		makePlan({ ...testInputs(), materials: { ...testInputs().materials, ...over } });
+
+	test.each([
+		['a urethane glove and a urethane paste', chosen({})],
+		['a silicone glove', chosen({ build: testSheet('brush-platinum'), film: undefined })],
+		['a polyester shell', chosen({ shell: testSheet('shell-polyester') })]
+	])('%s: no step shows what the plan, its briefings and its protection do not know', (_, plan) => {
+		const shown = phases.flatMap(({ slug, phase }) => ids(slug, phase, plan));
+		expect(shown.length).toBeGreaterThan(10);
+		expect([...new Set(shown)].filter((id) => !plan.hazards.includes(id))).toEqual([]);
+	});
+
+	test('what is hot by no computing that could be done is named as hot', () => {
+		const cool = { ...testSheet('paste-9'), heatJPerG: 5 };
+		const { cure } = chosen({ shell: cool });
+		expect(mayGetHot({ cure }, [cool])).toBe(false);
+		expect(mayGetHot({ cure: undefined }, [cool])).toBe(true);
 	});
 });

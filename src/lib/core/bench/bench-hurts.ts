@@ -41,9 +41,13 @@ function materialsIn(phase: PhaseId, { inputs: { materials: m } }: Plan): Sheet[
 	return phase === 'pour' ? given(m.casting) : null;
 }
 
+/** A surface is wiped with a solvent, whatever the materials; all else that a step names must be in the plan. */
+const mayCome = (id: HazardId, { hazards }: Plan): boolean =>
+	id === 'solvent' || hazards.includes(id);
+
 /**
- * What can hurt at a step: what its text names, without what the materials at work there cannot give
- * off by their family, and with what their own sheets name or their heat comes to. Where in doubt it stays.
+ * What can hurt at a step: what its text names, as far as the plan, its briefings and its protection know of it and
+ * without what the materials at work there cannot give off by their family, and with what their own sheets name or their heat comes to. Where in doubt it stays.
  */
 export function hurtsOf(
 	text: BenchTexts['steps'][string] | undefined,
@@ -57,9 +61,10 @@ export function hurtsOf(
 	const own = WET.includes(text?.slug ?? '') ? (used ?? []).flatMap(takenHazards) : [];
 	const isHot = WET.includes(text?.slug ?? '') && (used ?? []).some(({ id }) => hot.includes(id));
 	const isOut = (id: HazardId) =>
-		used !== null &&
-		!used.some((sheet) => takenHazards(sheet).includes(id)) &&
-		used.every(({ family }) => NOT_OF[id]?.includes(family) ?? false);
+		!mayCome(id, plan) ||
+		(used !== null &&
+			!used.some((sheet) => takenHazards(sheet).includes(id)) &&
+			used.every(({ family }) => NOT_OF[id]?.includes(family) ?? false));
 	const hazards = HAZARD_IDS.filter(
 		(id) =>
 			(named.includes(id) && !isOut(id)) ||

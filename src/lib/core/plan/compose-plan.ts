@@ -11,7 +11,8 @@ import { DEFAULTS } from './defaults';
 import { warnOfForm } from './form-warnings';
 import { framePlan } from './frame-plan';
 import { gloveBuild } from './glove-build';
-import { hotMaterialIds, warnOfAssumedHazards } from './hazard-warnings';
+import { warnOfAssumedHazards } from './hazard-warnings';
+import { mayGetHot } from './may-get-hot';
 import { orderPlan } from './order-plan';
 import { throughNights } from './night-cures';
 import { PROCESS_VERSION, type Plan, type PlanWarning } from './plan';
@@ -131,7 +132,7 @@ export function composePlan(draft: Draft): Plan {
 		night,
 		calendar: calendar.calendar
 	});
-	const hazards = hazardsOf(used, hotMaterialIds(sections).length > 0 ? ['hot-cup'] : []);
+	const hazards = hazardsOf(used, mayGetHot(sections, used) ? ['hot-cup'] : []);
 	return {
 		format: 'glovewright.plan.1',
 		processVersion: PROCESS_VERSION,

@@ -25,6 +25,8 @@ export const load: PageServerLoad = async ({ locals, params, url }) => {
 			casting: plan.inputs.materials.casting.name
 		},
 		filledG: plan.weights.filledG,
+		/** Upper end of what it likely weighs: whoever lifts it must be ready for that. */
+		heaviestG: plan.figures['weights.filledG']?.high ?? plan.weights.filledG,
 		cups: cupLabels(state).filter(({ isLaid }) => !isLaid)
 	};
 };
