@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withCustomary } from '$lib/core/process/typed-units';
+import { withCustomary } from '$lib/core/quantity/with-customary';
 import { spokenStep } from '$lib/screen/bench/spoken-step';
 import { inSpokenUnits } from '$lib/screen/bench/spoken-units';
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inCoreUnits, typedUnitOf, withCustomary } from '../../src/lib/core/process/typed-units';
+import { inCoreUnits, typedUnitOf } from '../../src/lib/core/process/typed-units';
+import { withCustomary } from '../../src/lib/core/quantity/with-customary';
 
 describe('readings in a shop of US customary units', () => {
 	// Source: NIST SP 811 (2008), app. B.8: 1 in = 25.4 mm and t/°C = (t/°F - 32)/1.8, both exact.

@@ -1,7 +1,7 @@
 import { withLocalDigits } from '../language/local-digits';
 import { ENGLISH, type Words } from '../language/words';
 import { withShopTimes } from '../process/shop-time';
-import { withCustomary } from '../process/typed-units';
+import { withCustomary } from '../quantity/with-customary';
 import type { UnitSystem } from '../quantity/display';
 import type { BenchTexts } from './bench-texts';
 import { withBriefingTitles } from './briefing-titles';

@@ -3,6 +3,7 @@ import { isShutFirst } from '../materials/contradictions';
 import { weightRatio } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import { exclusionProblem } from '../materials/usual-hazards';
+import { inShopUnits } from './in-shop-units';
 import { planInputsSchema, type PlanInputs } from './inputs';
 import { issueWords } from './issue-words';
 import { PlanError, type PlanProblem } from './plan-error';
@@ -25,7 +26,7 @@ export function checkedInputs(inputs: unknown): PlanInputs {
 		throw new PlanError([...first].map(([path, message]) => ({ path, message })));
 	}
 	const problems = [...shapeProblems(parsed.data), ...materialProblems(parsed.data)];
-	if (problems.length > 0) throw new PlanError(problems);
+	if (problems.length > 0) throw new PlanError(inShopUnits(problems, parsed.data.shop.units));
 	return parsed.data;
 }
 
@@ -101,7 +102,7 @@ function timeProblems(path: string, sheet: Sheet): PlanProblem[] {
 			: [
 					{
 						path: `${path}.${field}.second`,
-						message: `${sheet.name}: the two times must lie at least 3 °C apart, the warmer one shorter.`
+						message: `${sheet.name}: the two times must lie at least 3 °C (5.4 °F) apart, the warmer one shorter.`
 					}
 				];
 	});

@@ -7,6 +7,7 @@ import {
 	workableS,
 	type CuringMaterial
 } from '../laws/mass-effect';
+import { displayQuantity } from '../quantity/display';
 import type { FigureInput } from '../quantity/figure';
 import { around } from '../quantity/range';
 import { calmSpread } from './calm-spread';
@@ -131,7 +132,7 @@ function cureMaterial(
 			...spreadRange(ranges.calmG, calmG),
 			note: noted(
 				calmG >= CALM_SEARCHED_G
-					? 'No cup up to 20 kg passes the limit.'
+					? `No cup up to ${displayQuantity(CALM_SEARCHED_G, 'g', draft.inputs.shop.units)} passes the limit.`
 					: 'A heavier cup is laid at once, or not mixed.'
 			)
 		});

@@ -2,6 +2,7 @@ import { surfaceOf } from '../geometry/solids';
 import { pairProblems } from '../materials/compatibility';
 import { checkedInputs } from './check-inputs';
 import { composePlan } from './compose-plan';
+import { inShopUnits } from './in-shop-units';
 import type { PlanInputs } from './inputs';
 import type { Plan } from './plan';
 import { PlanError } from './plan-error';
@@ -27,13 +28,16 @@ export function makePlan(inputs: PlanInputs): Plan {
 			figures: {},
 			warnings: [...pairProblems(checked.pattern, checked.materials)]
 		};
-		return composePlan(draft);
+		return inShopUnits(composePlan(draft), checked.shop.units);
 	} catch (error) {
 		// A law's limit that the inputs overstep together is a refusal, not a fault of the program.
 		if (error instanceof RangeError) {
 			throw new PlanError([{ path: '', message: `No plan can be computed: ${error.message}.` }], {
 				cause: error
 			});
+		}
+		if (error instanceof PlanError) {
+			throw new PlanError(inShopUnits(error.problems, checked.shop.units), { cause: error });
 		}
 		throw error;
 	}

@@ -100,7 +100,8 @@ export function roomSection(draft: Draft, used: readonly Sheet[]): RoomSection {
 }
 
 function warnOfDew(draft: Draft, surfaceC: number, dewC: number, isSensitive: boolean): void {
-	const text = `The pattern at ${surfaceC} °C lies ${(surfaceC - dewC).toFixed(1)} °C above the dew point of ${dewC.toFixed(1)} °C; 3 °C are asked for (ISO 8502-4). Below that, water can settle on it unseen. Warm the pattern, or dry the room.`;
+	const marginK = surfaceC - dewC;
+	const text = `The pattern at ${surfaceC} °C lies ${marginK.toFixed(1)} °C (${(1.8 * marginK).toFixed(1)} °F) above the dew point of ${dewC.toFixed(1)} °C; 3 °C (5.4 °F) are asked for (ISO 8502-4). Below that, water can settle on it unseen. Warm the pattern, or dry the room.`;
 	warn(draft, isSensitive ? 'refuse' : 'warn', 'dew-margin', 'room', text);
 }
 

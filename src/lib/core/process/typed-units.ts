@@ -1,5 +1,5 @@
 import { fahrenheit, MM_PER_IN } from '../quantity/customary';
-import { displayQuantity, type UnitSystem } from '../quantity/display';
+import type { UnitSystem } from '../quantity/display';
 
 /** How a reading is typed at the bench: the unit behind the box, and the way to the core's and back. */
 interface TypedUnit {
@@ -48,21 +48,4 @@ export function inCoreUnits(
 	return Object.fromEntries(
 		Object.entries(data).map(([name, value]) => [name, convert(name, value)])
 	);
-}
-
-/** "4.8 mm" as "0.189 in (4.8 mm)" wherever it stands in a sentence: the shop's units first, then what gauges, cups and sheets carry. */
-export function withCustomary(text: string, system: UnitSystem): string {
-	if (system === 'SI') return text;
-	const shown = (value: string, unit: 'mm' | 'mL' | 'C') =>
-		displayQuantity(Number(value), unit, 'US');
-	return text
-		.replace(
-			/(\d+(?:\.\d+)?) (mm|mL)\b/g,
-			(said, value: string, unit: 'mm' | 'mL') => `${shown(value, unit)} (${said})`
-		)
-		.replace(
-			/(?:(-?\d+(?:\.\d+)?) to )?(-?\d+(?:\.\d+)?) °C/g,
-			(said, from: string | undefined, to: string) =>
-				`${from === undefined ? '' : `${shown(from, 'C')} to `}${shown(to, 'C')} (${said})`
-		);
 }

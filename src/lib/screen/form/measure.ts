@@ -18,6 +18,8 @@ export interface Measure {
 	unit: string;
 	toCore: (typed: number) => number;
 	fromCore: (value: number) => number;
+	/** The core's unit, where it may be typed too. */
+	metric?: string;
 	/** Nothing but whole numbers make sense. */
 	isWhole?: boolean;
 }
@@ -73,7 +75,7 @@ const US: Record<MeasureId, Measure> = {
 	...SI,
 	length: times('in', MM_PER_IN),
 	area: times('in²', CM2_PER_IN2),
-	volume: times('fl oz', ML_PER_US_FL_OZ),
+	volume: { ...times('fl oz', ML_PER_US_FL_OZ), metric: 'mL' },
 	mass: times('lb', G_PER_LB),
 	temperature: { unit: '°F', toCore: (f) => (f - 32) / 1.8, fromCore: fahrenheit },
 	viscosity: times('cP', 0.001),
@@ -98,11 +100,18 @@ export function coreValue(typed: number, measure: Measure): number {
 	return Number(measure.toCore(typed).toPrecision(12));
 }
 
-/** A core value as it stands in a field: the shortest text that reads back as exactly this value. */
+/** A foreign unit in a box: a number that needs more digits than this is better said in its own. */
+const MOST_DIGITS = 7;
+
+/**
+ * A core value as it stands in a field: the shortest text that reads back as exactly this value. A cup of 100 mL is
+ * "100 mL" in a shop that types fluid ounces, not 3.3814022702.
+ */
 export function fieldText(value: number | undefined, measure: Measure): string {
 	if (value === undefined) return '';
 	const shown = measure.fromCore(value);
 	for (let digits = 1; digits < 17; digits += 1) {
+		if (digits > MOST_DIGITS && measure.metric) return `${value} ${measure.metric}`;
 		const text = Number(shown.toPrecision(digits));
 		if (coreValue(text, measure) === value) return String(text);
 	}

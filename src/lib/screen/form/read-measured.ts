@@ -24,6 +24,9 @@ export function readMeasured(text: string, measure: Measure): number | null {
 	const plain = text.trim();
 	const number = readNumber(plain) ?? readNumber(withoutUnit(plain, measure.unit));
 	if (number !== null) return coreValue(number, measure);
+	if (measure.metric && plain.endsWith(measure.metric)) {
+		return readNumber(withoutUnit(plain, measure.metric));
+	}
 	return measure.unit === 'mm' || measure.unit === 'in' ? readLengthMm(plain) : null;
 }
 

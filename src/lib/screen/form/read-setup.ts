@@ -1,4 +1,5 @@
 import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
+import { ML_PER_US_FL_OZ } from '$lib/core/quantity/customary';
 import { readSpan } from './read-clock';
 import { issueErrors } from './issue-errors';
 import { readEntries, type FieldErrors, type NumberFields } from './read-entries';
@@ -20,6 +21,8 @@ const ASSUMED = {
 	pastingGPerMin: 90,
 	cupVolumesMl: [100, 250, 500, 1000, 2500, 5000]
 };
+/** Sizes as a shop's cups and pails are sold there: 4 fl oz to a gallon. */
+const US_CUPS_ML = [4, 8, 16, 32, 64, 128].map((ounces) => ounces * ML_PER_US_FL_OZ);
 
 /** The shop a setup form describes, or what is wrong with it. */
 export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: FieldErrors } {
@@ -36,7 +39,13 @@ export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: Field
 		laborPerHour
 	};
 	const { value, errors } = readEntries(plain, NUMBERS, system);
-	const candidate = { ...ASSUMED, isDemo: false, ...Object(value), shifts };
+	const candidate = {
+		...ASSUMED,
+		...(system === 'US' && { cupVolumesMl: US_CUPS_ML }),
+		isDemo: false,
+		...Object(value),
+		shifts
+	};
 	const parsed = shopSchema.safeParse(candidate);
 	const schemaErrors = parsed.success
 		? {}

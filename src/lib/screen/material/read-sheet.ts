@@ -1,3 +1,4 @@
+import { withCustomary } from '$lib/core/quantity/with-customary';
 import { sheetContradictions } from '$lib/core/materials/contradictions';
 import { HAZARD_STATEMENT, sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import { exclusionProblem } from '$lib/core/materials/usual-hazards';
@@ -72,7 +73,7 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 		}
 	}
 	// What contradicts itself is said while the sheet is still incomplete.
-	const flags = parsed.success ? flagsOf(parsed.data) : {};
+	const flags = parsed.success ? flagsOf(parsed.data, system) : {};
 	const isWhole = parsed.success && Object.keys(errors).length === 0;
 	const cautions = parsed.success ? hazardCautions(parsed.data) : [];
 	const statements = [...new Set(codes(draft.hazardStatements))].filter((typed) =>
@@ -81,12 +82,12 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	return { sheet: isWhole ? parsed.data : null, errors, flags, cautions, statements };
 }
 
-function flagsOf(sheet: Sheet): FieldErrors {
+function flagsOf(sheet: Sheet, system: UnitSystem): FieldErrors {
 	const flags: FieldErrors = {};
 	for (const { field, message } of sheetContradictions(sheet)) {
 		// A ratio is one number of the sheet but a row of fields in the form.
 		const path = field.startsWith('ratioBy') ? `${field}.0` : field;
-		flags[path] ??= message;
+		flags[path] ??= withCustomary(message, system);
 	}
 	return flags;
 }

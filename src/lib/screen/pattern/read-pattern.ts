@@ -1,3 +1,4 @@
+import { withCustomary } from '$lib/core/quantity/with-customary';
 import { bodySchema, patternSchema, type Body, type Pattern } from '$lib/core/geometry/pattern';
 import { bodyProblems } from '$lib/core/geometry/solids';
 import type { UnitSystem } from '$lib/core/quantity/display';
@@ -40,7 +41,7 @@ export function readPattern(draft: PatternDraft, system: UnitSystem): PatternRea
 	const notes: FieldErrors = {};
 	const problems = body.success ? bodyProblems(body.data) : [];
 	for (const { path, message, severity } of problems) {
-		const said = named(message, draft.body.solids);
+		const said = withCustomary(named(message, draft.body.solids), system);
 		(severity === 'refuse' ? errors : notes)[`body.${path}`] ??= said;
 	}
 	if (mesh) gatherUnderMesh(errors);

@@ -5,7 +5,7 @@ import { allowedTypes } from '$lib/core/process/refusal';
 import { stopAt, stopsOf } from '$lib/core/process/progress';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { jobSummary } from '$lib/core/process/summary';
-import { withCustomary } from '$lib/core/process/typed-units';
+import { withCustomary } from '$lib/core/quantity/with-customary';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
 import { skewWords } from '$lib/screen/record/skew-words';
 import { newActId } from '$lib/server/act-id';
