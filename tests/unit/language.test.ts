@@ -152,6 +152,7 @@ describe('what was done otherwise than planned', () => {
 		roundAdded: { reason: 'Fina.' },
 		mixedLate: undefined,
 		mixedFast: { tookS: 30, mixS: 90 },
+		largeCup: { massG: 900, plannedG: 700 },
 		nextDropped: undefined,
 		laidOnShut: { min: 3 },
 		laidPastWindow: { min: 3 },

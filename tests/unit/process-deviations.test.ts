@@ -50,7 +50,8 @@ describe('a decision on a deviation', () => {
 		log
 			.wait(HOUR)
 			.do('cup.applied')
-			.cup(360)
+			.cup(180)
+			.cup(180)
 			.do('coat.finished')
 			.wait(46 * 60);
 		log.do('tack.tested', { result: 'almost tack-free' });
@@ -161,7 +162,7 @@ describe('laying a coat again', () => {
 
 describe('more than planned on a coat', () => {
 	test('is a deviation from 10 percent on', () => {
-		const over = bench().cup(229).do('coat.finished');
+		const over = bench().cup(200).cup(29).do('coat.finished');
 		expect(noted(over).map(({ what, blocking }) => [what, blocking])).toEqual([
 			['Build coat 1 took more than planned: 229 g, planned 180 g.', false]
 		]);

@@ -83,7 +83,7 @@ describe('the next cup, while one is laid', () => {
 		expect(act(log, 'cup.weighed')).toBeUndefined();
 	});
 
-	test('has a working time of its own, from when it was mixed itself', () => {
+	test('has a pot life of its own, from when its parts met', () => {
 		const log = laying().do('cup.weighed', NEXT).do('cup.mixed', BY);
 		const { cup, cupAhead } = contextOf(log.state);
 		const step = benchStep(log.state, { by: MAKER, at: log.at });
@@ -92,7 +92,7 @@ describe('the next cup, while one is laid', () => {
 		expect(step.ahead).toMatchObject({
 			number: 2,
 			of: 2,
-			closesAt: addSeconds(cupAhead?.mixedAt ?? '', 18 * MIN)
+			closesAt: addSeconds(cupAhead?.weighedAt ?? '', 19 * MIN)
 		});
 		log.wait(12 * MIN).do('cup.applied');
 		expect(noted(log)).toEqual([]);
@@ -208,13 +208,13 @@ describe('what the bench and the record say of it', () => {
 		expect(cups.every(({ mixedAt, laidAt }) => mixedAt !== null && laidAt !== null)).toBe(true);
 	});
 
-	test('the record numbers a cup anew that moved up', () => {
+	test('the record keeps the number of a cup that moved up', () => {
 		const log = laying().do('cup.weighed', NEXT).do('cup.mixed', BY);
 		log.do('cup.discarded', { reason: 'it strings' }).do('cup.applied');
 		const cups = asBuilt(log.state, log.log).sections.at(-1)?.cups ?? [];
 		expect(cups.map(({ number, discarded }) => [number, discarded])).toEqual([
 			[1, 'it strings'],
-			[1, null]
+			[2, null]
 		]);
 	});
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { asBuilt } from '../../src/lib/core/process/as-built';
 import { addSeconds } from '../../src/lib/core/process/instant';
+import { benchStep } from '../../src/lib/core/process/bench-step';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
 import { takenBackBySupervisor, undoable } from '../../src/lib/core/process/undo';
@@ -14,6 +15,7 @@ const bench = () => new BenchLog(handPlan());
 const lastId = (log: BenchLog) => log.log.at(-1)?.id ?? '';
 const undone = (log: BenchLog) => ({ undoes: lastId(log), reason: 'wrong button' });
 const pathOf = (log: BenchLog) => statePath(log.state.snapshot);
+const stepOf = (log: BenchLog) => benchStep(log.state, { by: MAKER, at: log.at });
 const noted = (log: BenchLog) => contextOf(log.state).deviations.map(({ what }) => what);
 const why = (answer: ReturnType<BenchLog['try']>) => (answer.ok ? 'taken' : answer.reason);
 
@@ -147,15 +149,61 @@ describe('the pot life of a cup', () => {
 		expect(noted(log)).toEqual(['A cup was mixed for 12 s; the data sheet asks for 60 s.']);
 	});
 
-	test('of the next cup begins when it is poured together: as the one in hand is on', () => {
-		const log = new BenchLog(handPlan()).toCoats().coat(180);
+	const ahead = (massesG: Record<string, number>) => {
+		const log = bench().toCoats().coat(180).do('cup.weighed', ON_RATIO).do('cup.mixed');
+		return log.do('cup.weighed', { ...ON_RATIO, massesG });
+	};
+
+	test('of the next cup begins with the weighing that puts its parts together, ahead or not', () => {
+		const log = ahead({ B: 100 });
+		expect(stepOf(log).ahead).toMatchObject({ missing: ['A'], metAt: null, closesAt: null });
+		log.wait(5 * MIN);
+		const metAt = log.at;
+		log.do('cup.weighed', ON_RATIO).do('cup.weighed', ON_RATIO);
+		const closes = addSeconds(metAt, 19 * MIN);
+		expect(stepOf(log).ahead).toMatchObject({ missing: [], metAt, closesAt: closes });
+		log.do('cup.applied');
+		expect(stepOf(log).mixing).toEqual({
+			sinceAt: addSeconds(metAt, MIN),
+			mixS: MIN,
+			closesAt: closes
+		});
+		log.do('cup.mixed');
+		expect(closesAt(log)).toBe(closes);
+	});
+
+	test('of the next cup outlives the entry that is taken back', () => {
+		const log = ahead(ON_RATIO.massesG);
+		const metAt = contextOf(log.state).cupAhead?.metAt;
 		log
-			.do('cup.weighed', ON_RATIO)
-			.do('cup.mixed')
-			.do('cup.weighed', ON_RATIO)
-			.wait(10 * MIN);
-		const onAt = log.at;
-		log.do('cup.applied').do('cup.mixed');
-		expect(closesAt(log)).toBe(addSeconds(onAt, 19 * MIN));
+			.do('act.undone', undone(log))
+			.wait(5 * MIN)
+			.do('cup.weighed', ON_RATIO);
+		expect(contextOf(log.state).cupAhead?.metAt).toBe(metAt);
+		// Also once the one in hand is on; a fresh one counts from its own weighing.
+		const later = ahead(ON_RATIO.massesG);
+		later.do('act.undone', undone(later)).do('cup.applied').do('cup.weighed', ON_RATIO);
+		expect(contextOf(later.state).cup?.metAt).toBe(metAt);
+		log.do('cup.discarded', { reason: 'too long', cup: 'next' });
+		const freshAt = log.at;
+		log.do('cup.weighed', ON_RATIO);
+		expect(contextOf(log.state).cupAhead?.metAt).toBe(freshAt);
+	});
+
+	test('over before it is mixed, leaves a cup to set aside, ahead or in hand', () => {
+		const log = ahead(ON_RATIO.massesG).wait(19 * MIN);
+		const acts = stepOf(log).acts;
+		expect(acts.find(({ type }) => type === 'cup.discarded')?.fields).toMatchObject([
+			{ name: 'cup', preset: 'in hand' },
+			{ name: 'reason', preset: 'Its time was over.' }
+		]);
+		expect(acts.find(({ type }) => type === 'cup.weighed')?.blocked).toContain('met too long ago');
+		log.do('cup.applied');
+		expect(why(log.try('cup.mixed'))).toContain('Set it aside and weigh a fresh one');
+		const step = stepOf(log);
+		expect(step.what).toContain('Its time is over');
+		expect(step.acts.find(({ primary }) => primary)?.type).toBe('cup.discarded');
+		log.do('cup.discarded', { reason: 'too long' });
+		expect(why(log.try('cup.weighed', ON_RATIO))).toBe('taken');
 	});
 });

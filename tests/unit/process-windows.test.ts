@@ -40,8 +40,8 @@ describe('a recoat window', () => {
 	test('that closes between mixing and laying is written down', () => {
 		const log = bench().toCoats().coat(180);
 		const closesAt = contextOf(log.state).windowClosesAt ?? '';
-		log.do('cup.weighed', ON_RATIO);
-		log.wait(secondsBetween(log.at, closesAt) - MIN).do('cup.mixed');
+		log.wait(secondsBetween(log.at, closesAt) - 2 * MIN);
+		log.do('cup.weighed', ON_RATIO).do('cup.mixed');
 		log.wait(3 * MIN).do('cup.applied');
 		expect(noted(log)[0]).toContain('after it had closed');
 	});

@@ -15,9 +15,14 @@ export function fieldErrors(
 ): Record<string, string> {
 	const filled = { ...event, at: '2026-01-01T00:00:00Z', by: 'nobody' };
 	const parsed = eventSchema.safeParse(filled);
-	if (parsed.success) return {};
 	const errors: Record<string, string> = {};
-	for (const { path, message } of parsed.error.issues) {
+	for (const { kind, name, label, required } of fields) {
+		// What only some plans ask for is left open by the schema.
+		if (kind === 'confirm' && required && event[name] !== true) {
+			errors[name] = withLocalDigits(w.errors.notTicked(label), w.locale);
+		}
+	}
+	for (const { path, message } of parsed.error?.issues ?? []) {
 		const field = fields.find(({ name }) => name === path[0]);
 		errors[formName(path)] ??= field
 			? withLocalDigits(accepted(field, { path, system, said: w.errors }), w.locale)

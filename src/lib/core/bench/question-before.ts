@@ -1,8 +1,10 @@
 import { ENGLISH } from '../language/words';
 import { titleInWords } from '../process/steps/batch-words';
 import { earlyTest } from '../process/changes/coats';
-import { cupInPreparation, type ProcessContext } from '../process/context';
+import { largeCup } from '../process/changes/cups';
+import { batchAtWork, cupInPreparation, type ProcessContext } from '../process/context';
 import { cupClosesAt, mixedFast } from '../process/cup-life';
+import { cupLife } from '../process/cup-mass';
 import { secondsBetween } from '../process/instant';
 
 /**
@@ -19,6 +21,19 @@ export function questionBefore(
 ): string | null {
 	const said = w.questions;
 	switch (event.type) {
+		case 'cup.weighed': {
+			const massesG = massesOf(event);
+			const large = c.plan.processVersion < 6 ? null : largeCup(c, { massesG });
+			const batch = batchAtWork(c);
+			if (!large || !batch) return null;
+			const { workingS, peakC } = cupLife(batch, large.massG);
+			return said.largeCup({
+				...large,
+				mostG: Math.round(batch.largestCupG),
+				workingMin: Math.floor(workingS / 60),
+				peakC: peakC === null ? null : Math.round(peakC)
+			});
+		}
 		case 'cup.mixed': {
 			const fast = mixedFast(c, cupInPreparation(c), at);
 			if (!fast || c.plan.processVersion < 5) return null;
@@ -38,4 +53,12 @@ export function questionBefore(
 		default:
 			return null;
 	}
+}
+
+function massesOf({ massesG }: Record<string, unknown>): Record<string, number> {
+	return Object.fromEntries(
+		Object.entries(massesG ?? {}).filter(
+			(entry): entry is [string, number] => typeof entry[1] === 'number'
+		)
+	);
 }

@@ -9,6 +9,7 @@ import { ratioText } from '../materials/mix-ratio';
 import type { Sheet } from '../materials/sheet';
 import { batchPace } from './batch-pace';
 import { partFractions, splitCup, toleranceOf, type SplitCup } from './cup-parts';
+import { cupLives, type CupLifeRow } from './cup-lives';
 import { DEFAULTS } from './defaults';
 import { largestCup } from './largest-cup';
 import type { Cup } from './plan';
@@ -26,6 +27,7 @@ export interface BatchPlan {
 	largestCupG: number;
 	mixS: number;
 	workingS: number;
+	cupLives?: CupLifeRow[];
 }
 
 export interface Batch extends BatchPlan {
@@ -91,6 +93,7 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 		note: 'Rounded up to what the scale shows in every cup, on ratio.'
 	});
 	if (cups.length > MANY_CUPS) warnOfManyCups(draft, wanted, cups);
+	const lives = cupLives(draft, sheet, { plannedG: cups[0]?.massG ?? 0, mixS, workingS });
 	const fractions = partFractions(sheet);
 	traceParts(draft, wanted, fractions, cups);
 	return {
@@ -103,6 +106,7 @@ export function batchPlan(draft: Draft, wanted: Wanted): Batch {
 		largestCupG: largestG,
 		mixS,
 		workingS,
+		...(lives && { cupLives: lives }),
 		paceS: batchPace(draft, wanted, { cups, mixS, workingS })
 	};
 }

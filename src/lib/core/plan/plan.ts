@@ -22,9 +22,10 @@ import { cureSectionSchema, roomSectionSchema, wallsSectionSchema } from './sche
  * abraded surface needs no print, and a mold is accepted only as its inspection found it. Since 3 coats of
  * sealer, layers of cloth, keys and test cups are logged, and where there was trouble is looked at. Since 4 a thin reading is answered once the coat added for it is on. Since 5 a coat's window
  * shuts from its first cup and also for what is still bare below a coat being laid, the pot life counts from when the parts
- * meet, and what put the work before a supervisor is ended or taken back by one; the number is a choice of ours.
+ * meet, and what put the work before a supervisor is ended or taken back by one. Since 6 that holds for a cup weighed ahead too, each cup
+ * keeps its number, and what no cup of the shop holds is not weighed; the number is a choice of ours.
  */
-export const PROCESS_VERSION = 5;
+export const PROCESS_VERSION = 6;
 
 const g = z.number().nonnegative();
 const s = z.number().nonnegative();
@@ -82,6 +83,14 @@ const batch = {
 	mixS: s,
 	/** From the end of mixing till the cup must be laid, at the room's temperature. */
 	workingS: s,
+	/**
+	 * What a cup of more than planned still works for after mixing, and how hot it gets when it is forgotten, by its
+	 * mass, the planned cup first; absent where no heat is known, and from plans of before.
+	 */
+	cupLives: z
+		.array(z.strictObject({ massG: g, workingS: s, peakC: z.number() }))
+		.min(2)
+		.optional(),
 	/** From the first mixing to the last empty cup; absent from plans of before. */
 	paceS: s.optional()
 };

@@ -1,14 +1,15 @@
 import type { Coat, ShellRound } from '../plan/plan';
-import { batchAtWork, isLaying, type ProcessContext } from './context';
+import { batchAtWork, cupInPreparation, isLaying, isSince, type ProcessContext } from './context';
 import { cupDeviationFraction, offPart, type OffPart } from './cup-check';
-import { isOverdue } from './cup-life';
+import { cupClosesAt, isOverdue } from './cup-life';
+import { cupLife, massInCup } from './cup-mass';
 import type { EventOf, LoggedEvent } from './events';
 import { secondsBetween } from './instant';
 import { advance, contextOf, openJob, type JobState } from './job';
 import { cupToWeigh } from './next-cup';
 
 export interface AsBuiltCup {
-	/** 1-based place among the cups of its coat or round, those set aside not counted. */
+	/** 1-based; from version 6 on a cup keeps it, before then those set aside were not counted. */
 	number: number;
 	by: string;
 	weighedAt: string;
@@ -29,6 +30,8 @@ export interface AsBuiltCup {
 	/** From the end of mixing till it was laid, and how long it may take. */
 	workedS: number | null;
 	workingS: number;
+	/** Until when it was to be laid; null before it is mixed. */
+	closesAt: string | null;
 	/** Laid when its time was over: from version 5 on that counts from when the parts met. */
 	isLate: boolean;
 	/** Why it was set aside, when it was not laid. */
@@ -70,6 +73,7 @@ export function batchesLaid(state: JobState): AsBuiltSection[] {
 		const next = advance(before, logged);
 		if (!next.ok) throw new Error(`event ${logged.seq} (${event.type}): ${next.reason}`);
 		before = next.state;
+		after(sections.at(-1), event, contextOf(before));
 		// The one mixed meanwhile goes with the one in hand where the surface takes it no more.
 		if (event.type === 'cup.discarded' && contextOf(before).cup === null) {
 			for (const cup of openCups(sections.at(-1))) cup.discarded = event.reason;
@@ -118,7 +122,7 @@ function weigh(
 	const open = openCups(section)[isAhead ? 1 : 0];
 	const targets = cupToWeigh(c)?.cup.parts ?? batch.cups[0]?.parts ?? [];
 	const cup: AsBuiltCup = {
-		number: (isAhead ? 2 : 1) + section.cups.filter(({ laidAt }) => laidAt !== null).length,
+		number: 0,
 		by: event.by,
 		weighedAt: event.at,
 		parts: targets.map(({ part, massG }) => ({
@@ -139,12 +143,31 @@ function weigh(
 		mixedBy: null,
 		laidAt: null,
 		workedS: null,
-		workingS: batch.workingS,
+		workingS: cupLife(batch, massInCup(event.massesG)).workingS,
+		closesAt: null,
 		isLate: false,
 		discarded: null
 	};
 	if (open) section.cups.pop();
 	section.cups.push(cup);
+}
+
+/** What the machine made of the entry: the number of a cup weighed, and till when one mixed was to be laid. */
+function after(
+	section: AsBuiltSection | undefined,
+	{ type }: LoggedEvent['event'],
+	c: ProcessContext
+): void {
+	const cups = openCups(section);
+	if (type === 'cup.weighed') {
+		const cup = cups.at(-1);
+		if (cup) cup.number = cupInPreparation(c)?.number ?? cup.number;
+	}
+	if (type === 'cup.mixed') {
+		const [mixed, of] =
+			isLaying(c) && c.cupAhead?.mixedAt ? [cups[1], c.cupAhead] : [cups[0], c.cup];
+		if (mixed) mixed.closesAt = cupClosesAt(c, of);
+	}
 }
 
 function layersOf(batch: Coat | ShellRound): AsBuiltSection['layers'] {
@@ -183,7 +206,7 @@ function note(sections: AsBuiltSection[], { event }: LoggedEvent, c: ProcessCont
 		case 'cup.discarded': {
 			const gone = event.cup === 'next' ? next : inHand;
 			if (gone) gone.discarded = event.reason;
-			if (gone === inHand && next) next.number -= 1;
+			if (gone === inHand && next && !isSince(c, 6)) next.number -= 1;
 			break;
 		}
 		case 'surface.abraded':

@@ -8,7 +8,7 @@ import { cupToWeigh, nextCup } from './next-cup';
 import { allowedTypes, rulesOf, transitionsFor } from './refusal';
 import { rule, type RuleName } from './rules';
 import { sealerCoatsOf } from './sealing';
-import { isOverdue } from './cup-life';
+import { isNextOverdue, isOverdue } from './cup-life';
 import type { Act, ActField, Viewer } from './step';
 import { TROUBLES } from './troubles';
 
@@ -43,7 +43,9 @@ const SIGNATURES: readonly EventType[] = [
 const ON_DATA: readonly RuleName[] = [
 	'knownParts',
 	'somethingWeighed',
+	'fitsCup',
 	'enoughLaid',
+	'frameReleased',
 	'holdMayReturnTo',
 	'holdNamed',
 	'fullWaxCoats',
@@ -108,10 +110,13 @@ function isNextOpen(type: 'cup.weighed' | 'cup.mixed', c: ProcessContext): boole
 /** A cup past its time is set aside for that reason, unless somebody has another. */
 function fieldsOf(type: EventType, c: ProcessContext, at: string, w: Words): ActField[] {
 	const fields = ACT_FIELDS[type]?.(c, w) ?? [];
-	if (type !== 'cup.discarded' || !isOverdue(c, at)) return fields;
-	return fields.map((field) =>
-		field.name === 'reason' ? { ...field, preset: w.fields.cup.timeWasOver } : field
-	);
+	if (type !== 'cup.discarded') return fields;
+	const isOver = isOverdue(c, at);
+	if (!isOver && !isNextOverdue(c, at)) return fields;
+	return fields.map((field) => ({
+		...field,
+		preset: field.name === 'reason' ? w.fields.cup.timeWasOver : isOver ? 'in hand' : 'next'
+	}));
 }
 
 function labelOf(type: EventType, c: ProcessContext, { acts, steps }: Words): string {

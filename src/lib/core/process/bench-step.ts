@@ -23,10 +23,14 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 	const shown = pathNow(state, path, viewer.at);
 	const row = STEP_TABLE[shown];
 	if (!row) throw new Error(`no bench step for the state ${path}`);
-	const isLate = shown.endsWith('.mixed') && isOverdue(c, viewer.at);
+	const isLate = /\.(mixed|weighed)$/.test(shown) && isOverdue(c, viewer.at);
 	const stops = stopsOf(c, w);
 	const said = row.says(w, c);
 	const at = state.snapshot.status === 'active' ? stopAt(c, stops) : stops.length;
+	// What is done to the surface below comes before the coat or round at work, which then is the next one.
+	const isBelow =
+		/\.(missed|deciding)$/.test(shown) || (shown !== path && shown === 'coating.curing');
+	const then = isBelow ? at : at + 1;
 
 	return {
 		phase: c.phase,
@@ -41,7 +45,7 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 		ahead: cupAhead(c),
 		places: placesAtStep(c),
 		progress: { done: at, of: stops.length },
-		next: stops.slice(at + 1, at + 3).map((stop) => stop.title),
+		next: stops.slice(then, then + 2).map((stop) => stop.title),
 		hold: c.hold,
 		coatIndex: c.phase === 'detail' || c.phase === 'build' ? c.coatIndex : null,
 		roundIndex: c.phase === 'shell' ? c.roundIndex : null

@@ -37,6 +37,8 @@ export interface Signature {
 }
 
 export interface CupAtWork {
+	/** 1-based within its coat or round; from version 6 on it keeps it, whatever is set aside. */
+	number: number;
 	massesG: Record<string, number>;
 	weighedAt: string;
 	mixedAt: string | null;
@@ -95,6 +97,8 @@ export interface ProcessContext {
 	/** Laid of the coat or round at work. */
 	laidG: number;
 	cupsLaid: number;
+	/** How many cups of each coat and round were begun, by its id: none has the number of another. From version 6 on. */
+	cupsBegun: Record<string, number>;
 	/** When the last cup was laid. */
 	laidAt: string | null;
 	/** When the first cup of the coat or round at work was laid. */
@@ -152,6 +156,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		cupAhead: null,
 		laidG: 0,
 		cupsLaid: 0,
+		cupsBegun: {},
 		laidAt: null,
 		firstLaidAt: null,
 		finishedAt: null,

@@ -1,6 +1,7 @@
-import { batchAtWork, isLaying, type ProcessContext } from './context';
-import { isOnRatio } from './cup-check';
-import { cupClosesAt } from './cup-life';
+import { batchAtWork, isLaying, isSince, type ProcessContext } from './context';
+import { isOnRatio, missingParts } from './cup-check';
+import { cupClosesAt, potLifeEndsAt } from './cup-life';
+import { massInCup } from './cup-mass';
 import { cupAfter } from './next-cup';
 import type { CupAhead } from './step';
 
@@ -10,13 +11,14 @@ export function cupAhead(c: ProcessContext): CupAhead | null {
 	const cup = c.cupAhead;
 	if (!batch || !cup || !isLaying(c)) return null;
 	const planned = cupAfter(c);
-	const number = c.cupsLaid + 2;
 	return {
-		number,
-		of: planned?.of ?? number,
-		massG: Object.values(cup.massesG).reduce((sum, massG) => sum + massG, 0),
+		number: cup.number,
+		of: planned?.of ?? cup.number,
+		massG: massInCup(cup.massesG),
+		missing: missingParts(batch, cup.massesG),
 		isOnRatio: isOnRatio(batch, cup.massesG),
+		metAt: cup.metAt,
 		mixedAt: cup.mixedAt,
-		closesAt: cupClosesAt(c, cup)
+		closesAt: isSince(c, 6) ? potLifeEndsAt(c, cup) : cupClosesAt(c, cup)
 	};
 }

@@ -1,11 +1,12 @@
 import { HAZARDS } from '../content/vocabulary';
-import type { Sheet } from '../materials/sheet';
 import { takenHazards } from '../materials/usual-hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
-import type { Plan } from '../plan/plan';
+import type { Coat, Plan, ShellRound } from '../plan/plan';
 import { batchesLaid, type AsBuiltCup } from './as-built-batches';
-import { addSeconds } from './instant';
+import { batchAtWork, cupInPreparation, type ProcessContext } from './context';
+import { sheetOf } from './cup-mass';
 import { contextOf, type JobState } from './job';
+import { cupToWeigh } from './next-cup';
 
 /** One cup as its label shows it: what goes in, and its times, empty till they are known. */
 export interface CupLabel {
@@ -26,9 +27,13 @@ export interface CupLabel {
 	isLaid: boolean;
 }
 
-/** A label for each cup of the plan and of coats added at the bench, in the order in which they are mixed; with its times once they are known. */
+/**
+ * A label for each cup of the plan and of coats added at the bench, in the order in which they are mixed; with its
+ * times once they are known. A cup that was set aside has none: the one in its place has a number of its own.
+ */
 export function cupLabels(state: JobState): CupLabel[] {
-	const { plan, coats, rounds } = contextOf(state);
+	const c = contextOf(state);
+	const { plan, coats, rounds } = c;
 	const laid = batchesLaid(state);
 	const batches = [
 		...coats.map((coat) => ({
@@ -37,32 +42,58 @@ export function cupLabels(state: JobState): CupLabel[] {
 		})),
 		...rounds
 	];
-	return batches.flatMap(({ id, title, materialId, materialName, cups, workingS }) => {
-		const done = laid.filter((section) => section.id === id).at(-1)?.cups ?? [];
-		return cups.map(({ parts }, i): CupLabel => {
-			const built = builtCup(done, i + 1);
-			const mixedAt = built?.mixedAt ?? null;
+	return batches.flatMap((batch) => {
+		const { id, title, materialId, materialName, workingS } = batch;
+		const built = builtCups(laid.findLast((section) => section.id === id)?.cups ?? []);
+		const ahead = cupsAhead(c, batch, built);
+		const of = Math.max(0, ...[...built, ...ahead].map(({ number }) => number));
+		return [...built, ...ahead].map((cup): CupLabel => {
+			const { number, parts, mixedAt = null, closesAt = null, laidAt = null } = cup;
 			return {
-				id: `${id} ${i}`,
-				title: `${title}, cup ${i + 1} of ${cups.length}`,
+				id: `${id} ${number - 1}`,
+				title: `${title}, cup ${number} of ${of}`,
 				materialName,
-				// What was split anew after a short cup is weighed by the new targets.
-				parts: built?.parts.map(({ part, targetG }) => ({ part, massG: targetG })) ?? parts,
+				parts: parts.map(({ part, targetG }) => ({ part, massG: targetG })),
 				hazards: hazardsOf(plan, materialId),
 				hazardStatements: sheetOf(plan, materialId)?.hazardStatements ?? [],
-				workingS,
+				workingS: cup.workingS ?? workingS,
 				mixedAt,
-				useByAt: mixedAt === null ? null : addSeconds(mixedAt, workingS),
-				isLaid: built !== undefined && built.laidAt !== null
+				useByAt: closesAt,
+				isLaid: laidAt !== null
 			};
 		});
 	});
 }
 
-/** A cup set aside gives its number to the one that takes its place. */
-function builtCup(cups: readonly AsBuiltCup[], number: number): AsBuiltCup | undefined {
-	return cups.filter((cup) => cup.number === number && cup.discarded === null).at(-1);
+type LabeledCup = Pick<AsBuiltCup, 'number'> & {
+	parts: Array<{ part: string; targetG: number }>;
+} & Partial<Pick<AsBuiltCup, 'mixedAt' | 'closesAt' | 'laidAt' | 'workingS'>>;
+
+/** What was weighed and not set aside; before version 6 a cup set aside gave its number to the one in its place. */
+function builtCups(cups: readonly AsBuiltCup[]): LabeledCup[] {
+	return cups.filter(({ discarded }) => discarded === null);
 }
+
+/** The cups of a batch that are not weighed yet, by their numbers. */
+function cupsAhead(
+	c: ProcessContext,
+	{ id, cups }: Coat | ShellRound,
+	built: readonly LabeledCup[]
+): LabeledCup[] {
+	const isAtWork = batchAtWork(c)?.id === id;
+	if (!isAtWork && built.length > 0) return [];
+	const next = isAtWork ? cupToWeigh(c) : null;
+	if (isAtWork && !next) return [];
+	const first = next ? next.number + (cupInPreparation(c) ? 1 : 0) : (c.cupsBegun[id] ?? 0) + 1;
+	const last = next ? next.of : first + cups.length - 1;
+	return Array.from({ length: last - first + 1 }, (_, i) => ({
+		number: first + i,
+		// What was split anew after a short cup is weighed by the new targets.
+		parts: (next?.cup ?? cups[i] ?? cups[0])?.parts.map(asTarget) ?? []
+	}));
+}
+
+const asTarget = ({ part, massG }: { part: string; massG: number }) => ({ part, targetG: massG });
 
 function hazardsOf(plan: Plan, materialId: string): string[] {
 	const sheet = sheetOf(plan, materialId);
@@ -71,8 +102,4 @@ function hazardsOf(plan: Plan, materialId: string): string[] {
 	const hot = hotMaterialIds(plan).includes(materialId) ? ['hot-cup'] : [];
 	const ids = [...(sheet ? takenHazards(sheet) : []), ...hot];
 	return [...new Set(ids.map((id) => labels[id]?.label ?? id))];
-}
-
-function sheetOf({ inputs }: Plan, materialId: string): Sheet | undefined {
-	return Object.values(inputs.materials).find(({ id }) => id === materialId);
 }

@@ -1,5 +1,6 @@
 import { batchAtWork, isSince, type CupAtWork, type ProcessContext } from './context';
 import { isOnRatio } from './cup-check';
+import { cupLife, massInCup } from './cup-mass';
 import { addSeconds, secondsBetween } from './instant';
 
 /**
@@ -10,8 +11,15 @@ export function cupClosesAt(c: ProcessContext, cup: CupAtWork | null): string | 
 	const batch = batchAtWork(c);
 	if (!batch || !cup?.mixedAt) return null;
 	return cup.metAt !== null && isSince(c, 5)
-		? addSeconds(cup.metAt, batch.mixS + batch.workingS)
-		: addSeconds(cup.mixedAt, batch.workingS);
+		? potLifeEndsAt(c, cup)
+		: addSeconds(cup.mixedAt, cupLife(batch, massInCup(cup.massesG)).workingS);
+}
+
+/** When the pot life of a cup ends whose parts have met, mixed or not; null while they stand apart. */
+export function potLifeEndsAt(c: ProcessContext, cup: CupAtWork | null): string | null {
+	const batch = batchAtWork(c);
+	if (!batch || !cup?.metAt) return null;
+	return addSeconds(cup.metAt, batch.mixS + cupLife(batch, massInCup(cup.massesG)).workingS);
 }
 
 /** A cup mixed at `at` sooner than its sheet asks for: both times in whole seconds; else null. */
@@ -32,9 +40,19 @@ export function mixingFrom({ weighedAt, metAt }: Pick<CupAtWork, 'weighedAt' | '
 	return metAt !== null && metAt > weighedAt ? metAt : weighedAt;
 }
 
-/** Whether the cup that is being laid is past its time at `at`. */
+/** Whether the cup in hand is past its time at `at`: while it is laid, and from version 6 on before it is mixed. */
 export function isOverdue(c: ProcessContext, at: string): boolean {
-	const closesAt = cupClosesAt(c, c.cup);
+	return (
+		isPast(isSince(c, 6) ? potLifeEndsAt(c, c.cup) : null, at) || isPast(cupClosesAt(c, c.cup), at)
+	);
+}
+
+/** Whether the cup prepared meanwhile is past its time at `at`, mixed or not; from version 6 on. */
+export function isNextOverdue(c: ProcessContext, at: string): boolean {
+	return isSince(c, 6) && isPast(potLifeEndsAt(c, c.cupAhead), at);
+}
+
+function isPast(closesAt: string | null, at: string): boolean {
 	return closesAt !== null && secondsBetween(closesAt, at) > 0;
 }
 
@@ -54,6 +72,6 @@ export function mixingOf(c: ProcessContext): Mixing | null {
 	return {
 		sinceAt: mixingFrom(cup),
 		mixS: batch.mixS,
-		closesAt: addSeconds(cup.metAt, batch.mixS + batch.workingS)
+		closesAt: potLifeEndsAt(c, cup) ?? cup.metAt
 	};
 }

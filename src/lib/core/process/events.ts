@@ -80,7 +80,8 @@ export const eventSchema = z.discriminatedUnion('type', [
 		gapMm: z.number().min(0).max(500),
 		screwedFromBelow: yes,
 		cornersTight: yes,
-		insideReleased: yes
+		/** Only where the plan has a release. */
+		insideReleased: yes.optional()
 	}),
 	event('hold.requested', { hold: z.enum(HOLD_IDS), note: optionalText }),
 	event('hold.signed', { hold: z.enum(HOLD_IDS), note: optionalText }),

@@ -1,6 +1,7 @@
 import { readableSplit } from '../laws/readable-split';
 import type { Cup } from '../plan/plan';
-import { batchAtWork, isLaying, type ProcessContext } from './context';
+import { batchAtWork, cupInPreparation, isLaying, isSince, type ProcessContext } from './context';
+import { massInCup } from './cup-mass';
 
 /** A remainder below this part of the batch is not worth another cup; common practice, no source. */
 const WORTH_A_CUP_FRACTION = 0.03;
@@ -9,7 +10,7 @@ const AS_PLANNED_FRACTION = 0.02;
 
 export interface NextCup {
 	cup: Cup;
-	/** 1-based number of this cup, and how many the coat or round takes in all. */
+	/** 1-based number of this cup, and the last number of the coat or round: those set aside keep theirs. */
 	number: number;
 	of: number;
 	/** The rest was split anew, because earlier cups came out short or long. */
@@ -31,14 +32,24 @@ export function nextCup(context: ProcessContext): NextCup | null {
 	const plannedG = cups.slice(0, cupsLaid).reduce((sum, cup) => sum + cup.massG, 0);
 	const planned = cups[cupsLaid];
 	if (planned && Math.abs(laidG - plannedG) <= AS_PLANNED_FRACTION * batch.massG) {
-		return { cup: planned, number: cupsLaid + 1, of: cups.length, resplit: false };
+		return { cup: planned, ...numbers(context, cups.length - cupsLaid), resplit: false };
 	}
 
 	const leftG = batch.massG - laidG;
 	if (leftG <= WORTH_A_CUP_FRACTION * batch.massG) return null;
 	const more = Math.max(1, Math.ceil(leftG / largestCupG - 1e-9));
 	const cup = split(context, leftG / more);
-	return cup && { cup, number: cupsLaid + 1, of: cupsLaid + more, resplit: true };
+	return cup && { cup, ...numbers(context, more), resplit: true };
+}
+
+/** The number of the cup that comes next, of which `left` are still to lay; one on the scale has its own. */
+function numbers(context: ProcessContext, left: number): { number: number; of: number } {
+	const { cupsBegun, cupsLaid } = context;
+	const begun = cupsBegun[batchAtWork(context)?.id ?? ''] ?? 0;
+	const number = isSince(context, 6)
+		? (cupInPreparation(context)?.number ?? begun + 1)
+		: cupsLaid + 1;
+	return { number, of: number + left - 1 };
 }
 
 /**
@@ -49,8 +60,11 @@ export function nextCup(context: ProcessContext): NextCup | null {
 export function cupAfter(context: ProcessContext): NextCup | null {
 	const { cup, laidG, cupsLaid } = context;
 	if (!cup || !isLaying(context)) return null;
-	const inHandG = Object.values(cup.massesG).reduce((sum, massG) => sum + massG, 0);
-	return nextCup({ ...context, laidG: laidG + inHandG, cupsLaid: cupsLaid + 1 });
+	return nextCup({
+		...context,
+		laidG: laidG + massInCup(cup.massesG),
+		cupsLaid: cupsLaid + 1
+	});
 }
 
 /** The cup that belongs on the scale now: the next one while one is laid. */

@@ -79,9 +79,13 @@ export interface CupAhead {
 	number: number;
 	of: number;
 	massG: number;
+	/** Parts that are not in it yet. */
+	missing: string[];
 	isOnRatio: boolean;
+	/** When its parts met; null while they stand apart. */
+	metAt: string | null;
 	mixedAt: string | null;
-	/** When its own working time ends, once it is mixed. */
+	/** When its pot life ends, once the parts have met. */
 	closesAt: string | null;
 }
 

@@ -24,6 +24,8 @@ export const deviations = {
 	mixedLate: () => 'A further cup was mixed after the recoat window had closed.',
 	mixedFast: ({ tookS, mixS }: { tookS: number; mixS: number }) =>
 		`A cup was mixed for ${tookS} s; the data sheet asks for ${mixS} s.`,
+	largeCup: ({ massG, plannedG }: { massG: number; plannedG: number }) =>
+		`A cup of ${massG} g was mixed; planned ${plannedG} g. It heats more and turns sooner.`,
 	nextDropped: () =>
 		'The next cup was mixed already and set aside too: the surface below no longer takes it.',
 	laidOnShut: ({ min }: { min: number }) =>

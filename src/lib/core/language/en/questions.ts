@@ -1,5 +1,13 @@
 /** What the bench asks once before it enters what will be noted as a deviation. */
 export const questions = {
+	largeCup: (given: {
+		massG: number;
+		plannedG: number;
+		mostG: number;
+		workingMin: number;
+		peakC: number | null;
+	}) =>
+		`Is so much in one cup? It is ${given.massG} g; the plan has ${given.plannedG} g, and one person lays ${given.mostG} g at most before it turns. Was the scale at zero with the empty cup on it? If it is in there, share it out now, part by part, before it is mixed. Mixed as one it works for ${given.workingMin} min${given.peakC === null ? '' : ` and, forgotten, may reach about ${given.peakC} °C`}, and is noted as a deviation`,
 	mixedFast: ({ tookS, mixS }: { tookS: number; mixS: number }) =>
 		`Mixed already? It was weighed ${tookS} s ago, and the data sheet asks for ${mixS} s of mixing. A streak is a patch that stays sticky: mix on. Entered now, it is noted as a deviation`,
 	laidLate: ({ lateMin, closesAt }: { lateMin: number; closesAt: string }) =>

@@ -12,6 +12,10 @@ export const rules = {
 	partMissing: (parts: string) => `part ${parts} is not in the cup yet`,
 	offRatio: ({ offPct, mostPct }: { offPct: string; mostPct: string }) =>
 		`the cup is ${offPct} % off ratio, more than ${mostPct} %: correct it by adding the other part`,
+	fitsNoCup: (given: { massG: number; volumeMl: number; largestMl: number }) =>
+		`${given.massG} g take up ${given.volumeMl} mL, and the largest cup of this shop holds ${given.largestMl} mL to its brim: type what the scale showed, part by part, without the cup`,
+	partsTooLong: (until: string) =>
+		`its parts met too long ago: the pot life was over at ${until}, mixed or not. Set it aside and weigh a fresh one`,
 	lastCup: 'the cup in hand is the last of this coat: lay it first',
 	nextMixed: 'the next cup is mixed already: lay the one in hand, then that one',
 	oneAtWork:
@@ -54,6 +58,7 @@ export const rules = {
 	filmWet: 'the film is not dry: check it',
 	waxDone: (coats: number) => `all ${coats} coats of wax are on`,
 	filmDone: (passes: number) => `all ${passes} passes of film are on`,
+	frameReleased: 'release the inside of the frame first: the glove bonds to bare walls',
 	backTakes: (coats: number) => `the back of the glove takes ${coats} coats of wax`,
 	readRoom: 'read the room first: temperature, humidity, extraction',
 	roomOld: 'the room was read over 12 hours ago: read it again',

@@ -18,6 +18,8 @@ export const deviations: DeviationWords = {
 	mixedLate: () => 'Se mezcló otro vaso con la ventana de recubrimiento ya cerrada.',
 	mixedFast: ({ tookS, mixS }) =>
 		`Un vaso se mezcló durante ${tookS} s; la ficha técnica pide ${mixS} s.`,
+	largeCup: ({ massG, plannedG }) =>
+		`Se mezcló un vaso de ${massG} g; previstos ${plannedG} g. Se calienta más y se pasa antes.`,
 	nextDropped: () =>
 		'El vaso siguiente ya estaba mezclado y también se apartó: la superficie de abajo ya no lo admite.',
 	laidOnShut: ({ min }) =>

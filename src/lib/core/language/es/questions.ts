@@ -1,6 +1,8 @@
 import type { QuestionWords } from '../en/questions';
 
 export const questions: QuestionWords = {
+	largeCup: ({ massG, plannedG, mostG, workingMin, peakC }) =>
+		`¿Tanto hay en un solo vaso? Son ${massG} g; el plan tiene ${plannedG} g, y una persona aplica como mucho ${mostG} g antes de que se pase. ¿Estaba la balanza a cero con el vaso vacío encima? Si de verdad está dentro, repártalo ahora, parte por parte, antes de mezclarlo. Mezclado de una vez aguanta ${workingMin} min${peakC === null ? '' : ` y, olvidado, puede llegar a unos ${peakC} °C`}, y consta como desviación`,
 	mixedFast: ({ tookS, mixS }) =>
 		`¿Ya está mezclado? Se pesó hace ${tookS} s, y la ficha técnica pide ${mixS} s de mezcla. Una veta es una zona que se queda pegajosa: siga mezclando. Anotado ahora, consta como desviación`,
 	laidLate: ({ lateMin, closesAt }) =>

@@ -12,6 +12,10 @@ export const rules: RuleWords = {
 	partMissing: (parts) => `la parte ${parts} todavía no está en el vaso`,
 	offRatio: ({ offPct, mostPct }) =>
 		`el vaso está un ${offPct} % fuera de proporción, más del ${mostPct} %: corríjalo añadiendo la otra parte`,
+	fitsNoCup: ({ massG, volumeMl, largestMl }) =>
+		`${massG} g ocupan ${volumeMl} mL, y el vaso más grande de este taller llega a ${largestMl} mL hasta el borde: escriba lo que marcó la balanza, parte por parte, sin el vaso`,
+	partsTooLong: (until) =>
+		`sus partes se juntaron hace demasiado: la vida de la mezcla se acabó a las ${until}, mezclada o no. Aparte ese vaso y pese uno nuevo`,
 	lastCup: 'el vaso que tiene en la mano es el último de esta capa: aplíquelo primero',
 	nextMixed: 'el siguiente vaso ya está mezclado: aplique el que tiene en la mano, después ese',
 	oneAtWork:
@@ -55,6 +59,8 @@ export const rules: RuleWords = {
 	filmWet: 'la película no está seca: compruébela',
 	waxDone: (coats) => `las ${coats} capas de cera están dadas`,
 	filmDone: (passes) => `las ${passes} pasadas de película están dadas`,
+	frameReleased:
+		'ponga primero desmoldeante por dentro del marco: la membrana se pega a paredes desnudas',
 	backTakes: (coats) => `el dorso de la membrana lleva ${coats} capas de cera`,
 	readRoom: 'lea primero el local: temperatura, humedad, extracción',
 	roomOld: 'el local se leyó hace más de 12 horas: léalo otra vez',

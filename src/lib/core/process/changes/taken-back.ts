@@ -1,4 +1,4 @@
-import type { ProcessContext, TakenBack } from '../context';
+import { cupInPreparation, type ProcessContext, type TakenBack } from '../context';
 import type { ProcessEvent } from '../events';
 import { deviation } from './deviations';
 import type { Change } from './work';
@@ -15,7 +15,7 @@ const TESTS: readonly ProcessEvent['type'][] = [
 /** What stays of an entry that is taken back, for the same act entered anew; null when nothing does. */
 export function keptOf(event: ProcessEvent, c: ProcessContext): TakenBack | null {
 	const said = foundBy(event, c);
-	const metAt = event.type === 'cup.weighed' ? (c.cup?.metAt ?? null) : null;
+	const metAt = event.type === 'cup.weighed' ? (cupInPreparation(c)?.metAt ?? null) : null;
 	return said === null && metAt === null ? null : { type: event.type, said, metAt };
 }
 

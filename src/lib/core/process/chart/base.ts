@@ -56,7 +56,7 @@ export const base = setup({
 		noteMixing: assign(({ context, event }) => cups.cupMixed(context, only(event, 'cup.mixed'))),
 		noteLaying: assign(({ context, event }) => cups.cupApplied(context, event)),
 		dropCup: assign(({ context, event }) => cups.moveUp(context, event)),
-		dropNext: assign({ cupAhead: null }),
+		dropNext: assign(({ context }) => cups.nextDropped(context)),
 		dropBoth: assign(({ context, event }) => cups.bothDropped(context, event)),
 		finishCoat: assign(({ context, event }) =>
 			coats.coatFinished(context, only(event, 'coat.finished'))

@@ -5,7 +5,7 @@ import { BENCH, SUPERVISOR, bench, obeys } from './obey';
 
 /** Mixing a cup: the same for coats of the glove and rounds of the shell. */
 export const weighed = {
-	guard: bench('briefed', 'roomFits', 'knownParts', 'somethingWeighed'),
+	guard: bench('briefed', 'roomFits', 'knownParts', 'somethingWeighed', 'fitsCup', 'partsInTime'),
 	actions: ['work', 'noteWeighing']
 } as const;
 export const discarded = {
@@ -14,7 +14,7 @@ export const discarded = {
 	actions: ['work', 'dropCup']
 } as const;
 export const mixed = {
-	guard: bench('briefed', 'onRatio', 'mixerNamed', 'tackPassed', 'windowOpen'),
+	guard: bench('briefed', 'onRatio', 'partsInTime', 'mixerNamed', 'tackPassed', 'windowOpen'),
 	target: 'mixed',
 	actions: ['work', 'noteMixing']
 } as const;
@@ -63,6 +63,8 @@ export const laying = {
 				'roomFits',
 				'knownParts',
 				'somethingWeighed',
+				'fitsCup',
+				'partsInTime',
 				'anotherCup',
 				'nextUnmixed'
 			),
@@ -72,6 +74,7 @@ export const laying = {
 			guard: bench(
 				'briefed',
 				'onRatio',
+				'partsInTime',
 				'crewMixes',
 				'mixerNamed',
 				'nextUnmixed',

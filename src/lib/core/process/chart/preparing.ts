@@ -112,5 +112,11 @@ export const release = base.createStateConfig({
 export const frame = base.createStateConfig({
 	id: 'frame',
 	entry: { type: 'enter', params: { phase: 'frame' } },
-	on: { 'frame.fitted': { guard: bench(), target: '#readyToCoat', actions: ['work', 'noteFrame'] } }
+	on: {
+		'frame.fitted': {
+			guard: bench('frameReleased'),
+			target: '#readyToCoat',
+			actions: ['work', 'noteFrame']
+		}
+	}
 });

@@ -36,6 +36,6 @@ export const PREPARING: FieldMakers = {
 		},
 		confirm('screwedFromBelow', frame.below),
 		confirm('cornersTight', frame.corners),
-		confirm('insideReleased', frame.released)
+		...(c.plan.release.needed ? [confirm('insideReleased', frame.released)] : [])
 	]
 };

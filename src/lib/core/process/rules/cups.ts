@@ -1,5 +1,7 @@
 import { batchAtWork, cupInPreparation, isLaying, isSince, mixersBeside } from '../context';
 import { cupDeviationFraction, isOnRatio, missingParts, strangeParts } from '../cup-check';
+import { largestCupMl, massInCup, volumeInCup } from '../cup-mass';
+import { isNextOverdue, isOverdue, potLifeEndsAt } from '../cup-life';
 import { cupAfter } from '../next-cup';
 import { is, rules } from './rule';
 
@@ -20,6 +22,30 @@ export const CUPS = rules({
 	somethingWeighed: {
 		holds: (_c, e) => is(e, 'cup.weighed') && Object.values(e.massesG).some((massG) => massG > 0),
 		says: (_c, _e, { rules: said }) => said.somethingWeighed
+	},
+	/** From version 6 on: what no cup of the shop holds to its brim was not weighed. */
+	fitsCup: {
+		holds: (c, e) => {
+			const batch = batchAtWork(c);
+			if (!is(e, 'cup.weighed') || !batch || !isSince(c, 6)) return true;
+			// Where no density is known, the volume is none.
+			return !(volumeInCup(c.plan, batch, e.massesG) > largestCupMl(c));
+		},
+		says: (c, e, { rules: said }) => {
+			const batch = batchAtWork(c);
+			const massesG = is(e, 'cup.weighed') ? e.massesG : {};
+			return said.fitsNoCup({
+				massG: Math.round(massInCup(massesG)),
+				volumeMl: batch ? Math.round(volumeInCup(c.plan, batch, massesG)) : 0,
+				largestMl: largestCupMl(c)
+			});
+		}
+	},
+	/** From version 6 on: a cup whose parts met too long ago is set aside, not weighed on and not mixed. */
+	partsInTime: {
+		holds: (c, e) => !isSince(c, 6) || !(isLaying(c) ? isNextOverdue(c, e.at) : isOverdue(c, e.at)),
+		says: (c, _e, { rules: said }) =>
+			said.partsTooLong(potLifeEndsAt(c, cupInPreparation(c)) ?? c.lastAt)
 	},
 	onRatio: {
 		holds: (c) => {

@@ -1,3 +1,4 @@
+import { isSince } from '../context';
 import { sealerCoatsOf } from '../sealing';
 import { after, is, rules } from './rule';
 
@@ -29,6 +30,14 @@ export const RELEASE = rules({
 	moreFilm: {
 		holds: (c) => c.filmPasses < c.plan.release.filmPasses,
 		says: (c, _e, { rules: said }) => said.filmDone(c.plan.release.filmPasses)
+	},
+	/** Where the plan releases pattern and board, the inside of the frame is too; asked from version 6 on. */
+	frameReleased: {
+		holds: (c, e) =>
+			!isSince(c, 6) ||
+			!c.plan.release.needed ||
+			(is(e, 'frame.fitted') && e.insideReleased === true),
+		says: (_c, _e, { rules: said }) => said.frameReleased
 	},
 	fullWaxCoats: {
 		holds: (c, e) => is(e, 'glove.waxed') && e.coats >= c.plan.shellRelease.waxCoats,
