@@ -24,7 +24,7 @@ import { testInputs } from '../fixtures/materials';
 import { meshBodyOf } from '../fixtures/mesh-body';
 import { box, mapped, together } from '../fixtures/mesh-solids';
 
-const none = { joinedVertices: 0, droppedTriangles: 0, turnedTriangles: 0 };
+const none = { joinedVertices: 0, droppedTriangles: 0, turnedTriangles: 0, hiddenFraction: 0 };
 
 test('a sound mesh is called sound, and everything of it can be trusted', () => {
 	const words = healthWords(healthOf(box(20, 10, 5)), none);
@@ -223,7 +223,7 @@ test('a pattern of a mesh goes through its form unchanged; a broken one is refus
 });
 
 test('a mesh too fine to be searched to the end is not called faultless', () => {
-	const repairs = { joinedVertices: 0, droppedTriangles: 0, turnedTriangles: 0 };
+	const repairs = { joinedVertices: 0, droppedTriangles: 0, turnedTriangles: 0, hiddenFraction: 0 };
 	const { verdict, left } = healthWords(healthOf(box(2, 2, 2), 10), repairs);
 	expect(verdict).toContain('as far as it was searched');
 	expect(left).toEqual(['The search for crossing triangles stopped at its limit.']);
@@ -241,4 +241,15 @@ test('what has to be mended where the mesh was drawn', () => {
 	expect(mendingWords(healthOf(twice))).toContain('Unite its parts');
 	const open = { ...solid, triangles: solid.triangles.subarray(3) };
 	expect(mendingWords(healthOf(open))).toContain('Close its holes');
+});
+
+test('parts joined into one body are told, and parts that nobody looked into are no reason to be sure', () => {
+	const health = healthOf(box(2, 2, 2));
+	const joined = healthWords(health, { ...none, hiddenFraction: 0.0653 });
+	expect(joined.repaired).toEqual([
+		'Parts that touch or overlap were joined into one body; 6.5 % of their area lay between or within them and is left out.'
+	]);
+	const { verdict, left } = healthWords({ ...health, unlookedParts: 12 }, none);
+	expect(verdict).toContain('as far as it was searched');
+	expect(left[0]).toContain('12 small ones were not looked at');
 });

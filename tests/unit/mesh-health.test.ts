@@ -208,7 +208,12 @@ describe('repairs', () => {
 			triangles: Uint32Array.from([...cube.triangles.keys(), 0, 1, 2, 5, 5, 6])
 		};
 		const { mesh, repairs } = repairedMesh(split);
-		expect(repairs).toEqual({ joinedVertices: 28, droppedTriangles: 2, turnedTriangles: 0 });
+		expect(repairs).toEqual({
+			joinedVertices: 28,
+			droppedTriangles: 2,
+			turnedTriangles: 0,
+			hiddenFraction: 0
+		});
 		expect(healthOf(mesh).faults).toEqual([]);
 		expect(measuresOf(mesh).signedVolume).toBeCloseTo(1000, 9);
 	});

@@ -7,7 +7,7 @@ import { binaryStl } from '../../src/lib/core/mesh/write-stl';
 import type { MeshSaid } from '../../src/lib/device/mesh-messages';
 import { modelOf } from '../../src/lib/device/mesh-layers';
 import { MeshWork } from '../../src/lib/device/mesh-work';
-import { blocks, box } from '../fixtures/mesh-solids';
+import { blocks, box, mapped, together } from '../fixtures/mesh-solids';
 
 const coats = { reachMm: 3, otherReachesMm: [6, 1], gloveMm: 8, flangeMm: 40, holdsToDeg: 30 };
 const flat = { unitMm: 1, down: [0, 0, -1] as [number, number, number], turnDeg: 0, scale: 1 };
@@ -141,4 +141,21 @@ test('an invented pattern comes as a file would, with the file to keep', async (
 	const [{ opened, file } = { opened: null, file: null }] = heard('opened');
 	expect(file?.size).toBe(opened?.bytes);
 	expect(heard('health')[0]?.health.faults).toEqual([]);
+});
+
+test('a stem on its base is one body: no face between them is coated, nothing is loose or hangs over', async () => {
+	const { work, heard } = bench();
+	const stem = mapped(box(20, 20, 30), ([x, y, z]) => [x + 40, y + 30, z + 30]);
+	await work.open(binaryStl(together(box(100, 80, 30), stem)), 'stem-on-base.stl');
+	expect(heard('health')[0]?.health).toMatchObject({ faults: [], trust: { distance: true } });
+	expect(heard('opened')[0]?.opened.repairs.hiddenFraction).toBeCloseTo(800 / 30_000, 6);
+	await Promise.all([work.place(flat), work.judge(coats)]);
+	const { numbers } = heard('measured')[0]!.measured;
+	expect(numbers.exposedAreaCm2).toBeCloseTo(212, 6);
+	expect(numbers.volumeMl).toBeCloseTo(252, 6);
+	const { offsets } = heard('offsets')[0]!;
+	// Quarter rounds at upright edges and tops, eighths of a ball at corners, a coat that fills no inner corner.
+	const roundsMm3 = (Math.PI / 4) * (360 + 80 + 4 * 30 + 4 * 30) + (4 * Math.PI) / 3;
+	expect(offsets[0]!.volumeMl).toBeCloseTo((21_200 - 80 + roundsMm3) / 1000, 1);
+	expect(heard('handling')[0]?.handling.opening.isFree).toBe(true);
 });

@@ -12,7 +12,7 @@ import { shellOpening, type ShellOpening } from '../core/mesh/opening';
 import { measuredPattern, patternOffsets } from '../core/mesh/pattern-numbers';
 import { lyingSides, placedMesh, type Placement } from '../core/mesh/place';
 import { readMesh } from '../core/mesh/read-mesh';
-import { repairedMesh } from '../core/mesh/repair';
+import { joinedParts, repairedMesh } from '../core/mesh/repair';
 import { restsOf, type Rest } from '../core/mesh/rests';
 import { pointOnPlane, sectionOf, uprightPlane } from '../core/mesh/section';
 import { binaryStlMeasures } from '../core/mesh/stl-measures';
@@ -88,7 +88,10 @@ export class MeshWork {
 		this.#say({ kind: 'looked', look: firstLook(read.mesh) });
 		this.#progress('Repairing what is safe to repair');
 		await this.#pause();
-		const { mesh, repairs } = repairedMesh(read.mesh);
+		const repaired = repairedMesh(read.mesh);
+		this.#progress('Joining parts that touch');
+		await this.#pause();
+		const { mesh, repairs } = joinedParts(repaired);
 		if (triangleCount(mesh) < 4) {
 			const what = 'The file holds no closed form';
 			const accepted = 'four triangles or more that enclose a volume';
@@ -101,7 +104,7 @@ export class MeshWork {
 			name,
 			format: read.format,
 			bytes: bytes.length,
-			triangles: triangleCount(mesh),
+			triangles: triangleCount(repaired.mesh),
 			sides: [max[0] - min[0], max[1] - min[1], max[2] - min[2]] as [number, number, number],
 			unitMm: read.unitMm,
 			guess: guessUnit({ min, max }),

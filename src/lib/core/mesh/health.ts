@@ -1,4 +1,5 @@
 import { bvhOf } from './bvh';
+import { doublesOf } from './doubles';
 import { edgesOf, headOf, tailOf, type Edges } from './edges';
 import { triangleCount, vertexAt, type Mesh, type Vec3 } from './mesh';
 import { nestedShells } from './nested-shells';
@@ -43,6 +44,8 @@ export interface Health {
 	trust: Trust;
 	/** False when the search for crossings stopped at its limit. */
 	isComplete: boolean;
+	/** Smallest parts of which nobody looked whether they lie within others. */
+	unlookedParts: number;
 }
 
 const MOST_SHOWN = 1000;
@@ -65,7 +68,7 @@ export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 	const turnedShells = shells.map(
 		({ signedVolume, isHollow }) => signedVolume < 0 && !isHollow && open.length === 0
 	);
-	const isNested = nestedShells(mesh, { shells, shellOf });
+	const { isNested, unlooked } = nestedShells(mesh, { shells, shellOf });
 	const nested = isNested.reduce((sum, mark) => sum + mark, 0);
 	const crossed = new Set(crossings.triangles.map((t) => shellOf[t]!));
 	// Folds within one part are small; where parts overlap nobody knows inside from outside.
@@ -100,7 +103,7 @@ export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 			nested > 0 ? where((t) => isNested[shellOf[t]!] === 1) : [],
 			nested
 		),
-		faultOf(mesh, 'doubled triangles', doubledTriangles(mesh)),
+		faultOf(mesh, 'doubled triangles', [...doublesOf(mesh).keys()]),
 		faultOf(mesh, 'triangles without area', flat),
 		faultOf(mesh, 'slivers', slivers),
 		faultOf(mesh, 'crossing triangles', crossings.triangles),
@@ -116,7 +119,8 @@ export function healthOf(mesh: Mesh, mostSearched = MOST_SEARCHED): Health {
 			volume: isWatertight && !isSheet && crossings.triangles.length === 0 && !overlaps,
 			distance: isWatertight && !isSheet && !overlaps
 		},
-		isComplete: crossings.isComplete
+		isComplete: crossings.isComplete,
+		unlookedParts: unlooked
 	};
 }
 
@@ -172,43 +176,4 @@ function shapeFaults({ positions, triangles }: Mesh) {
 		else if (twice < SLIVER * longestSquared) slivers.push(t);
 	}
 	return { flat, slivers };
-}
-
-/** Triangles over the same three vertices as one before them. */
-export function doubledTriangles({ triangles }: Mesh): number[] {
-	const count = triangles.length / 3;
-	// Chains through one array, by hash: a list for each triangle would take a gigabyte for millions.
-	const heads = new Int32Array(2 ** Math.ceil(Math.log2(count + 2))).fill(-1);
-	const next = new Int32Array(count);
-	const doubled: number[] = [];
-	for (let t = 0; t < count; t += 1) {
-		const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
-		const low = Math.min(a, b, c);
-		const high = Math.max(a, b, c);
-		const middle = a + b + c - low - high;
-		const hash = Math.imul(low, 73856093) ^ Math.imul(middle, 19349663) ^ Math.imul(high, 83492791);
-		const slot = (hash ^ (hash >>> 15)) & (heads.length - 1);
-		let other = heads[slot]!;
-		while (other >= 0 && !isSame(triangles, other, low, middle, high)) other = next[other]!;
-		if (other >= 0) doubled.push(t);
-		else {
-			next[t] = heads[slot]!;
-			heads[slot] = t;
-		}
-	}
-	return doubled;
-}
-
-function isSame(
-	triangles: Uint32Array,
-	other: number,
-	low: number,
-	middle: number,
-	high: number
-): boolean {
-	for (let k = 3 * other; k < 3 * other + 3; k += 1) {
-		const index = triangles[k]!;
-		if (index !== low && index !== middle && index !== high) return false;
-	}
-	return true;
 }

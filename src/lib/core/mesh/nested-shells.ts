@@ -5,23 +5,27 @@ import { cross, dot, lengthOf, subtract } from './vector';
 /** Triangles looked at for all parts together: with very many loose parts only the largest are looked at. A choice. */
 const MOST_LOOKS = 20_000_000;
 
-/**
- * For each part whether it is solid within the solid of others: 1 when so. What it encloses counts twice in the
- * volume. A part within a hollow is none.
- */
-export function nestedShells(mesh: Mesh, { shells, shellOf }: MeshShells): Uint8Array {
+export interface NestedShells {
+	/** For each part 1 when it is solid within the solid of others: what it encloses counts twice in the volume. */
+	isNested: Uint8Array;
+	/** How many of the smallest parts were not looked at. */
+	unlooked: number;
+}
+
+/** Parts that lie within others; one within a hollow is none. */
+export function nestedShells(mesh: Mesh, { shells, shellOf }: MeshShells): NestedShells {
 	const isNested = new Uint8Array(shells.length);
-	if (shells.length < 2) return isNested;
+	if (shells.length < 2) return { isNested, unlooked: 0 };
 	const largest = largestTriangles(mesh, shellOf, shells.length);
-	const looked = Array.from(shells.keys())
-		.filter((i) => shells[i]!.signedVolume > 0)
+	const solid = Array.from(shells.keys()).filter((i) => shells[i]!.signedVolume > 0);
+	const looked = solid
 		.sort((a, b) => shells[b]!.area - shells[a]!.area)
 		.slice(0, Math.floor(MOST_LOOKS / shellOf.length));
 	for (const i of looked) {
 		const at = justInside(mesh, largest[i]!);
 		if (turnsAround(mesh, at, (t) => shellOf[t] !== i) > 0.5) isNested[i] = 1;
 	}
-	return isNested;
+	return { isNested, unlooked: solid.length - looked.length };
 }
 
 const cornersOf = (mesh: Mesh, triangle: number) =>

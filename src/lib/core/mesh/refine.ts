@@ -57,7 +57,9 @@ function halved(
 	const parents = new Uint32Array(pieces.length / 3);
 	let count = 0;
 	for (let t = 0; t < triangles.length / 3; t += 1) {
-		for (const piece of piecesOf(triangles, t, edges.edgeOf, middles)) {
+		const corners = triangles.subarray(3 * t, 3 * t + 3);
+		const cuts = [0, 1, 2].map((k) => middles[edges.edgeOf[3 * t + k]!]!);
+		for (const piece of cutTriangle(corners, cuts)) {
 			pieces.set(piece, 3 * count);
 			parents[count] = parentOf[t]!;
 			count += 1;
@@ -66,15 +68,15 @@ function halved(
 	return { mesh: { positions: finer, triangles: pieces }, parentOf: parents };
 }
 
-/** A triangle cut at the middles of those of its sides that have one. */
-function piecesOf(
-	triangles: Uint32Array,
-	t: number,
-	edgeOf: Uint32Array,
-	middles: Int32Array
-): number[][] {
-	const corner = (k: number): number => triangles[3 * t + (k % 3)]!;
-	const middle = (k: number): number => middles[edgeOf[3 * t + (k % 3)]!]!;
+/**
+ * A triangle cut at the middles of those of its sides that have one.
+ *
+ * @param corners - three of them, counterclockwise
+ * @param middles - of the sides that begin at each corner; −1 for none
+ */
+export function cutTriangle(corners: ArrayLike<number>, middles: ArrayLike<number>): number[][] {
+	const corner = (k: number): number => corners[k % 3]!;
+	const middle = (k: number): number => middles[k % 3]!;
 	const split = [0, 1, 2].filter((k) => middle(k) >= 0);
 	if (split.length === 0) return [[corner(0), corner(1), corner(2)]];
 	if (split.length === 1) {

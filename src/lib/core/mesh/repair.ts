@@ -1,8 +1,10 @@
+import { doublesOf, uselessDoubles } from './doubles';
 import { edgesOf, tailOf, type Edges } from './edges';
-import { doubledTriangles } from './health';
+import { measuresOf } from './measures';
 import type { Mesh } from './mesh';
 import { shellsOf } from './shells';
 import { areaNormals } from './triangle-normals';
+import { unitedMesh } from './united';
 import { weldMesh } from './weld';
 
 /** What a repair did, to be told to the person; zeros where nothing was needed. */
@@ -10,44 +12,54 @@ export interface Repairs {
 	joinedVertices: number;
 	droppedTriangles: number;
 	turnedTriangles: number;
+	/** Of the area, what lay between or within parts that are joined into one body. */
+	hiddenFraction: number;
+}
+
+export interface Repaired {
+	mesh: Mesh;
+	repairs: Repairs;
 }
 
 /**
  * A mesh with the repairs that change no shape: equal vertices joined, triangles without area and
- * doubles dropped, neighbors turned alike and closed parts outward. Holes are left: closing them
- * would be a guess.
+ * doubles dropped, both where parts stand face to face, neighbors turned alike and closed parts outward.
+ * Holes are left: closing them would be a guess.
  */
-export function repairedMesh(mesh: Mesh): { mesh: Mesh; repairs: Repairs } {
+export function repairedMesh(mesh: Mesh): Repaired {
 	const welded = weldMesh(mesh);
-	const kept = withoutUseless(welded);
+	const { mesh: kept, hiddenFraction, walls } = withoutUseless(welded);
 	const { mesh: turned, count } = turnedAlike(kept);
 	return {
 		mesh: turned,
 		repairs: {
 			joinedVertices: (mesh.positions.length - welded.positions.length) / 3,
-			droppedTriangles: (mesh.triangles.length - kept.triangles.length) / 3,
-			turnedTriangles: count
+			droppedTriangles: (mesh.triangles.length - kept.triangles.length) / 3 - walls,
+			turnedTriangles: count,
+			hiddenFraction
 		}
 	};
 }
 
-function withoutUseless(mesh: Mesh): Mesh {
+function withoutUseless(mesh: Mesh): { mesh: Mesh; hiddenFraction: number; walls: number } {
 	const { positions, triangles } = mesh;
 	const normals = areaNormals(mesh);
-	const doubled = new Set(doubledTriangles(mesh));
+	const { dropped, walls } = uselessDoubles(mesh, doublesOf(mesh));
 	const kept = new Uint32Array(triangles.length);
 	let count = 0;
 	for (let t = 0; t < triangles.length / 3; t += 1) {
 		const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
 		// One whose corners are apart but in a line may hold its neighbors together: it stays.
 		const isPoint = a === b || b === c || c === a;
-		if (isPoint || doubled.has(t) || Number.isNaN(normals[3 * t]!)) continue;
+		if (isPoint || dropped.has(t) || walls.has(t) || Number.isNaN(normals[3 * t]!)) continue;
 		kept[count] = a;
 		kept[count + 1] = b;
 		kept[count + 2] = c;
 		count += 3;
 	}
-	return count === triangles.length ? mesh : { positions, triangles: kept.slice(0, count) };
+	const useful = count === triangles.length ? mesh : { positions, triangles: kept.slice(0, count) };
+	const hiddenFraction = walls.size > 0 ? 1 - measuresOf(useful).area / measuresOf(mesh).area : 0;
+	return { mesh: useful, hiddenFraction, walls: walls.size };
 }
 
 function turnedAlike(mesh: Mesh): { mesh: Mesh; count: number } {
@@ -115,4 +127,16 @@ function flipped({ positions, triangles }: Mesh, isTurned: Uint8Array): Mesh {
 		turned[3 * t + 2] = triangles[3 * t + 1]!;
 	}
 	return { positions, triangles: turned };
+}
+
+/** The same with parts that touch or overlap joined into one body, where that can be done. */
+export function joinedParts(repaired: Repaired): Repaired {
+	const united = unitedMesh(repaired.mesh);
+	if (united === null) return repaired;
+	const { hiddenFraction } = repaired.repairs;
+	const together = 1 - (1 - hiddenFraction) * (1 - united.hiddenFraction);
+	return {
+		mesh: united.mesh,
+		repairs: { ...repaired.repairs, hiddenFraction: Math.max(0, together) }
+	};
 }

@@ -14,6 +14,10 @@ export interface HealthWords {
 const many = (count: number, one: string, more: string): string =>
 	`${count.toLocaleString('en-US')} ${count === 1 ? one : more}`;
 
+/** Two digits; what is less than a thousandth of a percent is said to be so. */
+const percent = (fraction: number): string =>
+	fraction < 1e-5 ? 'less than 0.001 %' : `${Number((100 * fraction).toPrecision(2))} %`;
+
 const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
 	'open edges': (n) => `${many(n, 'edge has', 'edges have')} a triangle on one side only: a hole`,
 	'edges of three or more': (n) => `${many(n, 'edge joins', 'edges join')} three triangles or more`,
@@ -36,7 +40,7 @@ const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
  * @param hasCoats - false where the mesh is sound but so fine that its coats are not computed
  */
 export function healthWords(health: Health, repairs: Repairs, hasCoats = true): HealthWords {
-	const { faults, isComplete } = health;
+	const { faults, isComplete, unlookedParts } = health;
 	const trust = { ...health.trust, distance: health.trust.distance && hasCoats };
 	const repaired = [
 		repairs.joinedVertices > 0 &&
@@ -44,11 +48,18 @@ export function healthWords(health: Health, repairs: Repairs, hasCoats = true): 
 		repairs.droppedTriangles > 0 &&
 			`${many(repairs.droppedTriangles, 'useless triangle was', 'useless triangles were')} left out.`,
 		repairs.turnedTriangles > 0 &&
-			`${many(repairs.turnedTriangles, 'triangle was', 'triangles were')} turned to face outward.`
+			`${many(repairs.turnedTriangles, 'triangle was', 'triangles were')} turned to face outward.`,
+		repairs.hiddenFraction > 0 &&
+			`Parts that touch or overlap were joined into one body; ${percent(repairs.hiddenFraction)} of their area lay between or within them and is left out.`
 	].filter((line) => line !== false);
 	const left = [
 		...faults.map(({ kind, count, at }) => `${FAULT_WORDS[kind](count)}${place(kind, at)}.`),
-		...(isComplete ? [] : ['The search for crossing triangles stopped at its limit.'])
+		...(isComplete ? [] : ['The search for crossing triangles stopped at its limit.']),
+		...(unlookedParts > 0
+			? [
+					`Whether parts lie within others was looked at for the largest; ${many(unlookedParts, 'small one was', 'small ones were')} not looked at.`
+				]
+			: [])
 	];
 	const numbers: [boolean, string][] = [
 		[trust.area, 'exposed area'],
@@ -67,13 +78,18 @@ export function healthWords(health: Health, repairs: Repairs, hasCoats = true): 
 	};
 }
 
-function verdictOf({ isWatertight, trust, faults, isComplete }: Health): string {
+function verdictOf({ isWatertight, trust, faults, isComplete, unlookedParts }: Health): string {
+	const isSearched = isComplete && unlookedParts === 0;
 	if (faults.length === 0) {
-		return isComplete
+		return isSearched
 			? 'The mesh is closed and without faults.'
 			: 'The mesh is closed, and no fault was found as far as it was searched.';
 	}
-	if (trust.distance && trust.volume) return 'The mesh is closed; what is left does no harm.';
+	if (trust.distance && trust.volume) {
+		return isSearched
+			? 'The mesh is closed; what is left does no harm.'
+			: 'The mesh is closed; what was found does no harm, but not all of it was searched.';
+	}
 	if (isWatertight) return 'The mesh is closed, but some of its numbers cannot be trusted.';
 	return 'The mesh is not closed: nobody can tell its inside from its outside.';
 }
