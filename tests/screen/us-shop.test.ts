@@ -14,6 +14,7 @@ import { readSetup } from '../../src/lib/screen/form/read-setup';
 import { EMPTY_SETUP } from '../../src/lib/screen/form/setup-draft';
 import PlanSheet from '../../src/lib/screen/plan/PlanSheet.svelte';
 import ShopFacts from '../../src/lib/screen/shop/ShopFacts.svelte';
+import { benchTextsFor } from '../../src/lib/server/content';
 import { demo } from '../../src/lib/server/demo-content';
 import { fullInputs, fullShop } from '../fixtures/full-inputs';
 import InUsShop from '../fixtures/InUsShop.svelte';
@@ -83,6 +84,13 @@ describe('a shop in US customary units', () => {
 		expect(texts.flatMap(stray).filter((text) => !/\d L;/.test(text))).toEqual([]);
 	});
 
+	test.each(['en', 'es'] as const)('reads the texts of the bench (%s) in its units', (lang) => {
+		const texts = JSON.stringify(benchTextsFor(lang, 'US'));
+		expect(texts).toContain('88 °F (31 °C)');
+		expect(stray(texts)).toEqual([]);
+		expect(stray(JSON.stringify(benchTextsFor(lang, 'SI'))).length).toBeGreaterThan(3);
+	});
+
 	test('is told in its units why a plan cannot be made', () => {
 		const cold = {
 			...fullInputs(),
@@ -114,6 +122,9 @@ describe('a shop in US customary units', () => {
 		]);
 		expect(fieldText(100, volume)).toBe('100 mL');
 		expect(readMeasured('100 mL', volume)).toBe(100);
+		const length = measureOf('length', 'US');
+		expect([fieldText(620, length), fieldText(617.22, length)]).toEqual(['620 mm', '24.3']);
+		expect(readMeasured('21 °C', measureOf('temperature', 'US'))).toBe(21);
 	});
 });
 

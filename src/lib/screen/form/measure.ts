@@ -18,7 +18,7 @@ export interface Measure {
 	unit: string;
 	toCore: (typed: number) => number;
 	fromCore: (value: number) => number;
-	/** The core's unit, where it may be typed too. */
+	/** The core's unit where the box has another; it may be typed behind a number. */
 	metric?: string;
 	/** Nothing but whole numbers make sense. */
 	isWhole?: boolean;
@@ -75,7 +75,7 @@ const US: Record<MeasureId, Measure> = {
 	...SI,
 	length: times('in', MM_PER_IN),
 	area: times('in²', CM2_PER_IN2),
-	volume: { ...times('fl oz', ML_PER_US_FL_OZ), metric: 'mL' },
+	volume: times('fl oz', ML_PER_US_FL_OZ),
 	mass: times('lb', G_PER_LB),
 	temperature: { unit: '°F', toCore: (f) => (f - 32) / 1.8, fromCore: fahrenheit },
 	viscosity: times('cP', 0.001),
@@ -92,7 +92,10 @@ const US: Record<MeasureId, Measure> = {
 
 /** The unit in which a shop of this system types a quantity. */
 export function measureOf(id: MeasureId, system: UnitSystem): Measure {
-	return (system === 'US' ? US : SI)[id];
+	if (system === 'SI') return SI[id];
+	const { unit, fromCore } = SI[id];
+	const isCore = US[id].unit !== unit && fromCore(1) === 1;
+	return isCore ? { ...US[id], metric: unit } : US[id];
 }
 
 /** A typed number in the core's unit. Twelve digits undo what binary fractions add: 3.3 in is 83.82 mm. */

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { error, fail } from '@sveltejs/kit';
 import { z } from 'zod';
 import { HAZARDS, type HazardId } from '$lib/core/content/vocabulary';
+import { inShopUnits } from '$lib/core/plan/in-shop-units';
 import { drawRound } from '$lib/core/training/round';
 import { chosenIndex } from '$lib/screen/read/question-round';
 import { now } from '$lib/server/clock';
@@ -45,12 +46,15 @@ export const load: PageServerLoad = async ({ locals: { db, person, shop }, param
 		drawnAt,
 		ids: drawn.map(({ id }) => id).join(' '),
 		// Which answer is right stays here until the round is marked.
-		questions: drawn.map(({ ask, answers, isAgain }) => ({ ask, answers, isAgain }))
+		questions: inShopUnits(
+			drawn.map(({ ask, answers, isAgain }) => ({ ask, answers, isAgain })),
+			shop?.units ?? 'SI'
+		)
 	};
 };
 
 export const actions: Actions = {
-	default: async ({ locals: { db, person }, params, request }) => {
+	default: async ({ locals: { db, person, shop }, params, request }) => {
 		const pool = poolOf(params.kind);
 		const form = await request.formData();
 		const given = roundSchema.safeParse(Object.fromEntries(form));
@@ -72,6 +76,6 @@ export const actions: Actions = {
 					stale:
 						'This round was answered already, or no longer fits what you answered since. Here is the one that comes now.'
 				})
-			: { marked: taken };
+			: { marked: inShopUnits(taken, shop?.units ?? 'SI') };
 	}
 };

@@ -5,7 +5,7 @@ import { newActId } from '$lib/server/act-id';
 import { drawSection } from '$lib/screen/section/drawn-section';
 import { actFromForm } from '$lib/server/bench-act';
 import { now } from '$lib/server/clock';
-import { benchTextsByLang } from '$lib/server/content';
+import { benchTextsFor } from '$lib/server/content';
 import { wordsOf } from '$lib/server/words';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { askedTraining } from '$lib/server/training/asked-training';
@@ -24,7 +24,7 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 		at,
 		zone: shop.zone,
 		system: shop.units,
-		texts: benchTextsByLang[langOf(locals.locale)],
+		texts: benchTextsFor(langOf(locals.locale), shop.units),
 		words: wordsOf(locals.locale),
 		training: await askedTraining(db, shop, { personId: person.id, at }),
 		actId: newActId()

@@ -1,7 +1,7 @@
 import { toolboxTalk } from '$lib/core/bench/toolbox-talk';
 import { langOf } from '$lib/core/language/locale';
 import { now } from '$lib/server/clock';
-import { benchTextsByLang, steps } from '$lib/server/content';
+import { benchTextsFor, steps } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { wordsOf } from '$lib/server/words';
 import type { PageServerLoad } from './$types';
@@ -26,6 +26,11 @@ export const load: PageServerLoad = async ({ locals, params }) => {
 		names,
 		containersHow: w.containers.how,
 		containersTitle: w.containers.title,
-		talk: toolboxTalk(plan, state, { ...benchTextsByLang[langOf(locale)], phases }, w)
+		talk: toolboxTalk(
+			plan,
+			state,
+			{ ...benchTextsFor(langOf(locale), locals.shop?.units ?? 'SI'), phases },
+			w
+		)
 	};
 };

@@ -2,6 +2,7 @@ import { error, fail } from '@sveltejs/kit';
 import type { Caution, Glossary } from '$lib/core/content/library';
 import { ENGLISH, type Words } from '$lib/core/language/words';
 import { HAZARDS, PPE } from '$lib/core/content/vocabulary';
+import { inShopUnits } from '$lib/core/plan/in-shop-units';
 import { PHASE_TITLES } from '$lib/core/process/titles';
 import { markRound } from '$lib/screen/read/question-round';
 import {
@@ -50,11 +51,9 @@ export const load: PageServerLoad = ({ params, locals, url }) => {
 		collection,
 		slug,
 		title,
-		summary,
 		source,
-		html,
 		hash,
-		...extra,
+		...inShopUnits({ summary, html, ...extra }, locals.shop?.units ?? 'SI'),
 		beside: besides(shelves, collection, slug),
 		isTranslated,
 		/** The same text in English, where this one is not. */
@@ -126,11 +125,12 @@ function lessonExtra(slug: string) {
 }
 
 export const actions: Actions = {
-	answer: async ({ params, request }) => {
+	answer: async ({ params, request, locals }) => {
 		const lesson = params.collection === 'lessons' ? lessons.get(params.slug) : undefined;
 		if (!lesson) return fail(404, { round: null });
 		const form = await request.formData();
 		const given = lesson.questions.map((_, i) => form.get(`answer-${i}`));
-		return { round: markRound(lesson.questions, given) };
+		const round = markRound(lesson.questions, given);
+		return { round: inShopUnits(round, locals.shop?.units ?? 'SI') };
 	}
 };

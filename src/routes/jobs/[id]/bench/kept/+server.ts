@@ -1,7 +1,7 @@
 import { error, json } from '@sveltejs/kit';
 import { langOf } from '$lib/core/language/locale';
 import { now } from '$lib/server/clock';
-import { benchTextsByLang } from '$lib/server/content';
+import { benchTextsFor } from '$lib/server/content';
 import { jobOrError, namesById } from '$lib/server/job-or-error';
 import { askedTraining } from '$lib/server/training/asked-training';
 import type { RequestHandler } from './$types';
@@ -19,7 +19,7 @@ export const GET: RequestHandler = async ({ locals, params }) => {
 		names: await namesById(db),
 		zone: shop.zone,
 		system: shop.units,
-		texts: benchTextsByLang[langOf(locals.locale)],
+		texts: benchTextsFor(langOf(locals.locale), shop.units),
 		training: await askedTraining(db, shop, { personId: person.id, at: now() })
 	});
 };
