@@ -1,7 +1,10 @@
+import type { ComponentProps } from 'svelte';
+import { render } from 'svelte/server';
 import { describe, expect, test } from 'vitest';
 import { fitToKind, isAsked } from '../../src/lib/screen/material/kind-fields';
 import { draftOfSheet } from '../../src/lib/screen/material/draft-of-sheet';
 import { readSheet } from '../../src/lib/screen/material/read-sheet';
+import SheetFields from '../../src/lib/screen/material/SheetFields.svelte';
 import { emptySheet } from '../../src/lib/screen/material/sheet-draft';
 import { linkedProblem } from '../../src/routes/jobs/new/problem-link';
 import { testSheets } from '../fixtures/materials';
@@ -73,6 +76,45 @@ describe('what no mold can be planned with is refused at the sheet', () => {
 		const draft = { ...draftOfSheet(brush(), 'SI'), potLife: blank };
 		expect(Object.keys(readSheet(draft, 'SI', kept).errors)).toEqual(['potLife.timeS']);
 	});
+});
+
+test('a recoat window that shuts before it opens is not kept', () => {
+	const draft = draftOfSheet(brush(), 'SI');
+	const opens = { ...draft.tackFree, timeS: '45', atC: '23' };
+	const shut = { ...draft, tackFree: opens, recoatCloses: { ...opens, timeS: '30' } };
+	const { sheet, errors, flags } = readSheet(shut, 'SI', kept);
+	expect(sheet).toBeNull();
+	expect(errors['recoatCloses.timeS']).toMatch(/shuts before it opens/);
+	// One place says it, and not that the sheet can be kept as it is.
+	expect(flags['recoatCloses.timeS']).toBeUndefined();
+	expect(readSheet(draft, 'SI', kept).sheet).not.toBeNull();
+});
+
+test('a kit whose price nobody knows is kept without one', () => {
+	const draft = draftOfSheet(brush(), 'SI');
+	const kits = [{ name: '2 kg kit', massG: '2000', price: '' }];
+	expect(readSheet({ ...draft, kits }, 'SI', kept).sheet?.kits).toEqual([
+		{ name: '2 kg kit', massG: 2000, price: 0 }
+	]);
+});
+
+test('what saving asks for is not marked optional, and what another field makes up for is', () => {
+	const optional = (over: object): string[] => {
+		const draft = { ...draftOfSheet(brush(), 'SI'), ...over };
+		const given = { draft, system: 'SI', currency: 'USD', errors: {}, onrows: () => undefined };
+		const { body } = render(SheetFields, { props: given as ComponentProps<typeof SheetFields> });
+		const fields = body.replace(/<!--.*?-->/g, '').split('class="field');
+		return fields
+			.filter((field) => field.includes('class="optional'))
+			.flatMap((field) => / name="([^"]+)"/.exec(field)?.[1] ?? []);
+	};
+	const byWeight = optional({ ratioByVolume: ['', ''] });
+	for (const name of ['ratioByWeight.0', 'potLife.timeS', 'potLife.massG', 'potLife.atC']) {
+		expect(byWeight).not.toContain(name);
+	}
+	expect(byWeight).toContain('ratioByVolume.0');
+	expect(optional({ ratioByVolume: ['1', '1'] })).toContain('ratioByWeight.0');
+	expect(optional({ kind: 'casting' })).toContain('potLife.timeS');
 });
 
 test('a problem of a sheet leads to that sheet, by its name', () => {

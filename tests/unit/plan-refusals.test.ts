@@ -124,7 +124,7 @@ test('a recoat window that shuts before it opens keeps a glove out of every plan
 	};
 	const materials = { ...inputs.materials, build: shut };
 	expect(() => makePlan({ ...inputs, materials })).toThrow(/shuts before it opens/);
-	expect(sheetContradictions(shut)[0]?.message).toContain('No mold is planned with it');
+	expect(sheetContradictions(shut)[0]?.message).toContain('must come after it opens');
 	const later = { ...shut, recoatCloses: { timeS: 7200, atC: 23 } };
 	expect(
 		makePlan({ ...inputs, materials: { ...materials, build: later } }).coats.length

@@ -111,8 +111,6 @@ function densityContradictions(sheet: Sheet): SheetContradiction[] {
 			];
 }
 
-const UNPLANNABLE = ' No mold is planned with it until that is mended.';
-
 /** Whether a recoat window shuts before it opens, both stated at one temperature: no coat could ever follow. */
 export function isShutFirst({
 	tackFree,
@@ -146,9 +144,7 @@ function timeContradictions(sheet: Sheet): SheetContradiction[] {
 			: [
 					{
 						field,
-						message: `${later} (${minutes(statedValue)}) must come after ${earlier} (${minutes(expectedValue)}).${
-							field === 'recoatCloses.timeS' && isShutFirst(sheet) ? UNPLANNABLE : ''
-						}`,
+						message: `${later} (${minutes(statedValue)}) must come after ${earlier} (${minutes(expectedValue)}).`,
 						statedValue,
 						expectedValue
 					}

@@ -1,5 +1,5 @@
 import { withCustomary } from '$lib/core/quantity/with-customary';
-import { sheetContradictions } from '$lib/core/materials/contradictions';
+import { isShutFirst, sheetContradictions } from '$lib/core/materials/contradictions';
 import { HAZARD_STATEMENT, sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import { exclusionProblem } from '$lib/core/materials/usual-hazards';
 import type { UnitSystem } from '$lib/core/quantity/display';
@@ -32,7 +32,8 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	const typed = fitToKind(entered);
 	const draft = {
 		...typed,
-		kits: typed.kits.filter(isEntered),
+		// A price that is not known is none; the plan then says so.
+		kits: typed.kits.filter(isEntered).map((kit) => ({ ...kit, price: kit.price.trim() || '0' })),
 		volatiles: typed.volatiles.filter(isEntered)
 	};
 	const context = { fields: SHEET_NUMBERS, system, draft };
@@ -61,6 +62,10 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	}
 	if (parsed.success) {
 		Object.assign(errors, sheetGaps(parsed.data));
+		if (isShutFirst(parsed.data)) {
+			errors['recoatCloses.timeS'] =
+				'The window shuts before it opens, so no coat could follow another; accepted: a later time, or an earlier almost tack-free.';
+		}
 		const contradicted = exclusionProblem(parsed.data);
 		if (contradicted) errors.sdsExcludesUsual = contradicted;
 	}
@@ -73,7 +78,11 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 		}
 	}
 	// What contradicts itself is said while the sheet is still incomplete.
-	const flags = parsed.success ? flagsOf(parsed.data, system) : {};
+	const flags = Object.fromEntries(
+		Object.entries(parsed.success ? flagsOf(parsed.data, system) : {}).filter(
+			([path]) => !errors[path]
+		)
+	);
 	const isWhole = parsed.success && Object.keys(errors).length === 0;
 	const cautions = parsed.success ? hazardCautions(parsed.data) : [];
 	const statements = [...new Set(codes(draft.hazardStatements))].filter((typed) =>
@@ -118,7 +127,8 @@ function asked(draft: SheetDraft): object {
 	};
 }
 
-const isEntered = (row: Record<string, string>): boolean =>
+/** Whether anything stands in a row: then its name and size are needed. */
+export const isEntered = (row: Record<string, string>): boolean =>
 	Object.values(row).some((typed) => typed.trim() !== '');
 
 /** Blank rows are not read, so an error is led back to the row that it was typed in. */
