@@ -80,8 +80,9 @@ describe('what no mold can be planned with is refused at the sheet', () => {
 
 test('a recoat window that shuts before it opens is not kept', () => {
 	const draft = draftOfSheet(brush(), 'SI');
+	// The one is typed in minutes, the other in hours.
 	const opens = { ...draft.tackFree, timeS: '45', atC: '23' };
-	const shut = { ...draft, tackFree: opens, recoatCloses: { ...opens, timeS: '30' } };
+	const shut = { ...draft, tackFree: opens, recoatCloses: { ...opens, timeS: '0.5' } };
 	const { sheet, errors, flags } = readSheet(shut, 'SI', kept);
 	expect(sheet).toBeNull();
 	expect(errors['recoatCloses.timeS']).toMatch(/shuts before it opens/);
