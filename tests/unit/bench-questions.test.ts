@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readAct } from '../../src/lib/core/bench/read-act';
 import { benchStep } from '../../src/lib/core/process/bench-step';
 import { addSeconds } from '../../src/lib/core/process/instant';
+import { contextOf } from '../../src/lib/core/process/job';
 import { jobSummary } from '../../src/lib/core/process/summary';
 import { nextActOf, unnamedLine } from '../../src/lib/screen/board/board-line';
 import { mainAct } from '../../src/lib/screen/bench/main-act';
@@ -27,7 +28,7 @@ const viewed = (log: BenchLog) => {
 
 // Common practice, no source: a question asked once, with the numbers, before a deviation is entered.
 describe('the bench asks before it enters', () => {
-	test('a fingertip test that comes far too early, with both times', () => {
+	test('a fingertip test that comes too soon, and says from when on it counts', () => {
 		const log = bench()
 			.toCoats()
 			.cup(180)
@@ -36,11 +37,12 @@ describe('the bench asks before it enters', () => {
 		const early = { type: 'tack.tested', result: 'almost tack-free' };
 		const said = asked(log, early);
 		expect(said).toContain('laid 12 min ago');
-		expect(said).toContain('about 45 min');
+		expect(said).toContain(`before ${addSeconds(contextOf(log.state).finishedAt ?? '', 45 * MIN)}`);
 		expect(asked(log, { ...early, knowing: 'true' })).toBe('taken');
 		// What says "wait" is no reason to ask.
 		expect(asked(log, { type: 'tack.tested', result: 'wet' })).toBe('taken');
-		expect(asked(log.wait(15 * MIN), early)).toBe('taken');
+		expect(asked(log.wait(15 * MIN), early)).toContain('lets no coat on');
+		expect(asked(log.wait(20 * MIN), early)).toBe('taken');
 	});
 
 	test('a cup mixed for less than its sheet asks', () => {

@@ -163,6 +163,7 @@ describe('what was done otherwise than planned', () => {
 		over: { title, laidG: 900, plannedG: 700 },
 		notBrushedBack: undefined,
 		testedEarly: { title, tookMin: 10, expectedMin: 45 },
+		testedTooSoon: { title, tookMin: 1, soonestMin: 40 },
 		tooThin: { thinnestMm: 3.2, leastMm: 4.8 },
 		looseFrame: { note: 'Flojo.' },
 		torn: { note: '' },

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { asBuilt } from '../../src/lib/core/process/as-built';
 import { benchStep } from '../../src/lib/core/process/bench-step';
+import { addSeconds } from '../../src/lib/core/process/instant';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
 import { BenchLog, MAKER, SUPERVISOR } from '../fixtures/bench-log';
@@ -104,14 +106,67 @@ describe('a coat', () => {
 		expect(pathOf(log)).toBe('coating.curing');
 	});
 
-	test('that passes its test far too early is noted for the supervisor', () => {
+	test('that passes its test sooner than it can have is tested again before the next coat', () => {
+		const log = bench().toCoats().cup(180).do('coat.finished');
+		log.do('tack.tested', { result: 'almost tack-free' });
+		expect(pathOf(log)).toBe('coating.curing');
+		expect(contextOf(log.state).deviations.map(({ what }) => what)).toEqual([
+			'Build coat 1 was found tack-free after 2 min; its data sheet lets expect that after 45 min at the soonest. The test does not count and is made again.'
+		]);
+		expect(log.try('cup.weighed', ON_RATIO).ok).toBe(false);
+		expect(
+			asBuilt(log.state, log.log)
+				.waits.map(({ what }) => what)
+				.join()
+		).not.toContain('Build coat 1');
+		log.wait(45 * MIN).do('tack.tested', { result: 'almost tack-free' });
+		expect(pathOf(log)).toBe('coating.weighing');
+		log.do('cup.weighed', ON_RATIO).do('cup.mixed');
+		expect(asBuilt(log.state, log.log).waits.at(-1)?.actualS).toBeGreaterThan(45 * MIN);
+	});
+
+	test('may be found good from the soonest instant on that its sheet can mean', () => {
+		const plan = handPlan();
+		const coats = plan.coats.map((coat) => ({ ...coat, tackSoonestS: 30 * MIN }));
+		const log = new BenchLog({ ...plan, coats }).toCoats().cup(180).do('coat.finished');
+		const { laidAt } = contextOf(log.state);
+		log.at = addSeconds(laidAt ?? '', 30 * MIN - 1);
+		log.do('tack.tested', { result: 'almost tack-free' });
+		expect(pathOf(log)).toBe('coating.curing');
+		log.at = addSeconds(laidAt ?? '', 30 * MIN);
+		expect(log.at >= log.state.lastAt).toBe(true);
+		log.do('tack.tested', { result: 'almost tack-free' });
+		expect(pathOf(log)).toBe('coating.weighing');
+	});
+
+	test('laid last is not measured on a test that came too soon, hard or tacky', () => {
+		for (const result of ['hard', 'almost tack-free']) {
+			const log = bench().toCoats().coat(180).coat(360).cup(540).do('coat.finished');
+			log.do('tack.tested', { result });
+			expect(pathOf(log), result).toBe('coating.curing');
+			log.wait(45 * MIN).do('tack.tested', { result });
+			expect(pathOf(log), result).toBe('thickness.measuring');
+		}
+	});
+
+	test('found hard is shut, however soon: nothing goes on it before a supervisor has looked', () => {
 		const log = bench()
+			.toCoats()
+			.cup(180)
+			.do('coat.finished')
+			.do('tack.tested', { result: 'hard' });
+		expect(pathOf(log)).toBe('coating.missed');
+	});
+
+	test('of a job opened before counts by its test, which is noted when far too early', () => {
+		const log = bench({ processVersion: 5 })
 			.toCoats()
 			.cup(180)
 			.do('coat.finished')
 			.wait(10 * MIN);
 		log.do('tack.tested', { result: 'almost tack-free' });
 		expect(contextOf(log.state).deviations[0]?.what).toContain('lets expect 45 min');
+		expect(pathOf(log)).toBe('coating.weighing');
 	});
 
 	test('measured thin is answered by one more coat, or by a supervisor', () => {

@@ -3,7 +3,7 @@ import { contextOf, fold } from '../../src/lib/core/process/job';
 import { jobSummary } from '../../src/lib/core/process/summary';
 import { undoable } from '../../src/lib/core/process/undo';
 import { statePath } from '../../src/lib/core/process/state-path';
-import { BenchLog, GOOD_CUP, MAKER, SUPERVISOR } from '../fixtures/bench-log';
+import { BenchLog, HELPED, GOOD_CUP, MAKER, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
 const HOUR = 3600;
@@ -95,7 +95,7 @@ describe('trouble, pause and persons', () => {
 		// A plain act, without a PIN, is anybody's: also of a helper who never touched the mold.
 		expect(why(log.try('trouble.mended', mended, SUPERVISOR))).toContain('with a PIN');
 		expect(why(log.try('trouble.decided', mended))).toContain('nobody signs their own work');
-		log.do('trouble.decided', mended, SUPERVISOR);
+		log.do('trouble.decided', { ...mended, ...HELPED }, SUPERVISOR);
 		expect(contextOf(log.state).trouble).toBeNull();
 	});
 

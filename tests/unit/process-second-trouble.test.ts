@@ -4,7 +4,7 @@ import { benchStep } from '../../src/lib/core/process/bench-step';
 import { contextOf } from '../../src/lib/core/process/job';
 import { statePath } from '../../src/lib/core/process/state-path';
 import { troublesIn } from '../../src/lib/core/process/troubles';
-import { BenchLog, MAKER, SUPERVISOR } from '../fixtures/bench-log';
+import { BenchLog, HELPED, MAKER, SMOKE_OVER, SUPERVISOR } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
 const HALF = { massesG: { A: 80, B: 100 }, lots: { A: 'a1', B: 'b1' } };
@@ -15,17 +15,26 @@ const resume = { how: 'done', wayBack: 'resume' };
 
 // Common practice, no source.
 describe('a trouble', () => {
-	test('of people stands first in the list, and needs no words', () => {
-		expect(troublesIn('build').slice(0, 2)).toEqual(['skin-contact', 'breathing']);
+	test('that hurts or burns stands first in the list, and needs no words', () => {
+		const hurting = [
+			'skin-contact',
+			'breathing',
+			'burn',
+			'cut',
+			'cup-smoke',
+			'waste-smoke',
+			'spill'
+		];
+		expect(troublesIn('build').slice(0, 7)).toEqual(hurting);
+		for (const trouble of hurting) bench().toCoats().do('trouble.reported', { trouble });
 		const log = bench().toCoats();
 		expect(why(log.try('trouble.reported', { trouble: 'sag' }))).toContain('a few words');
-		log.do('trouble.reported', { trouble: 'breathing' });
 	});
 
-	test('leaves the clocks running: of the cup in hand, and of the surface below', () => {
+	test('of the mold leaves the clocks running: of the cup in hand, and of the surface below', () => {
 		const log = bench().toCoats().coat(180).do('cup.weighed', HALF).do('cup.mixed');
 		const { window, windowBeside } = stepOf(log);
-		log.do('trouble.reported', { trouble: 'spill', note: 'part B' });
+		log.do('trouble.reported', { trouble: 'frame-leak', note: 'part B' });
 		expect(stepOf(log)).toMatchObject({ window, windowBeside });
 		expect(windowBeside?.label).toBe('Recoat window');
 	});
@@ -36,7 +45,7 @@ describe('a trouble', () => {
 		expect(why(log.try('trouble.reported', { trouble: 'spill', note: 'B' }))).toContain('already');
 		log.do('trouble.reported', { trouble: 'skin-contact' });
 		expect(why(log.try('trouble.mended', resume))).toContain('with a PIN');
-		log.do('trouble.decided', { ...resume, how: 'rinsed' }, SUPERVISOR);
+		log.do('trouble.decided', { ...resume, ...HELPED, how: 'rinsed' }, SUPERVISOR);
 		expect(contextOf(log.state).trouble?.id).toBe('spill');
 		expect(statePath(log.state.snapshot)).toBe('troubled');
 		log.do('trouble.mended', { ...resume, how: 'swept' });
@@ -51,7 +60,7 @@ describe('a trouble', () => {
 
 	test('that sends the coat back leads there once the other one is ended', () => {
 		const log = bench().toCoats().coat(180).cup(180);
-		log.do('trouble.reported', { trouble: 'spill', note: 'B' });
+		log.do('trouble.reported', { trouble: 'frame-leak', note: 'B' });
 		log.do('trouble.reported', { trouble: 'sag', note: 'slid' });
 		log.do('trouble.mended', { how: 'scraped off', wayBack: 'redo coat' });
 		expect(statePath(log.state.snapshot)).toBe('troubled');
@@ -60,16 +69,21 @@ describe('a trouble', () => {
 		expect(contextOf(log.state)).toMatchObject({ coatIndex: 1, laidG: 0, trouble: null });
 	});
 
-	test.each(['skin-contact', 'breathing', 'no-cure', 'waste-smoke'])(
-		'%s is ended by a supervisor alone',
-		(trouble) => {
-			const log = bench().toCoats().do('trouble.reported', { trouble, note: 'x' });
-			if (trouble === 'no-cure') log.do('test.judged', { kind: 'test patch', result: 'good' });
-			expect(why(log.try('trouble.mended', resume))).toContain('on the signing page');
-			expect(why(log.try('trouble.decided', resume))).toContain('nobody signs their own work');
-			log.do('trouble.decided', resume, SUPERVISOR);
-		}
-	);
+	test.each([
+		['skin-contact', HELPED],
+		['breathing', HELPED],
+		['burn', HELPED],
+		['cut', HELPED],
+		['no-cure', {}],
+		['cup-smoke', SMOKE_OVER],
+		['waste-smoke', SMOKE_OVER]
+	])('%s is ended by a supervisor alone', (trouble, answers) => {
+		const log = bench().toCoats().do('trouble.reported', { trouble, note: 'x' });
+		if (trouble === 'no-cure') log.do('test.judged', { kind: 'test patch', result: 'good' });
+		expect(why(log.try('trouble.mended', resume))).toContain('on the signing page');
+		expect(why(log.try('trouble.decided', resume))).toContain('nobody signs their own work');
+		log.do('trouble.decided', { ...resume, ...answers }, SUPERVISOR);
+	});
 
 	test('that the crew can end may be ended by a supervisor too, after its test', () => {
 		const log = bench().toCoats().do('trouble.reported', { trouble: 'bubbles', note: 'foam' });

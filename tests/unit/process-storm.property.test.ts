@@ -5,7 +5,7 @@ import type { LoggedEvent, ProcessEvent } from '../../src/lib/core/process/event
 import { secondsBetween } from '../../src/lib/core/process/instant';
 import { contextOf, fold } from '../../src/lib/core/process/job';
 import { allowedTypes } from '../../src/lib/core/process/refusal';
-import { BenchLog } from '../fixtures/bench-log';
+import { BenchLog, HELPED, SMOKE_OVER } from '../fixtures/bench-log';
 import { handPlan } from '../fixtures/plan';
 
 const PEOPLE = ['ines', 'amir', 'okoro', 'lund'];
@@ -64,12 +64,17 @@ function dataFor(log: BenchLog, type: string, seed: number): object {
 		'part.poured': { massG: 100, headMm: 10, lot: 'x' },
 		'part.released': { result: pick(['good', 'faulty'], seed) },
 		'trouble.reported': {
-			trouble: pick(['spill', 'bubbles', 'no-cure', 'skin-contact'], seed),
+			trouble: pick(['spill', 'bubbles', 'no-cure', 'skin-contact', 'cup-smoke'], seed),
 			note: 'x'
 		},
 		'trouble.mended': {
 			how: 'x',
 			wayBack: pick(['resume', 'redo coat', 'release', 'resume'], seed)
+		},
+		'trouble.decided': {
+			how: 'x',
+			wayBack: pick(['resume', 'redo coat', 'release', 'resume'], seed),
+			...(seed % 4 ? { ...HELPED, ...SMOKE_OVER } : {})
 		},
 		'hold.sentBack': {
 			hold: context.hold,
@@ -166,7 +171,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 				repairable = event.verdict === 'needs repair';
 				break;
 			case 'trouble.reported':
-				tested = !['bubbles', 'no-cure'].includes(event.trouble);
+				tested &&= !['bubbles', 'no-cure'].includes(event.trouble);
 				break;
 			case 'test.judged':
 				tested = event.result === 'good';
@@ -189,7 +194,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 				isFit ||= repairable && event.accepted;
 				break;
 			case 'trouble.mended':
-				if (!tested) faults.push('went on after foam or no cure without a good test');
+			case 'trouble.decided':
 				if (event.wayBack === 'release') {
 					signedBefore = new Set();
 					finishedAt = null;
@@ -220,6 +225,7 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 			'job.paused',
 			'trouble.reported',
 			'trouble.mended',
+			'trouble.decided',
 			'test.judged',
 			'job.abandoned',
 			'hold.signed',
@@ -228,6 +234,10 @@ function forbidden(log: readonly LoggedEvent[]): string[] {
 			'mold.rejected'
 		].includes(event.type);
 		if (isWork) workers.add(event.by);
+		// A cup is set aside while the trouble lasts; anything else is work that went on.
+		if (isWork && event.type !== 'cup.discarded' && !tested) {
+			faults.push('went on after foam or no cure without a good test');
+		}
 	}
 	return faults;
 }

@@ -1,9 +1,14 @@
 import { fail } from '@sveltejs/kit';
+import { troubleAnswers, type TroubleAnswer } from '$lib/core/process/events';
+import { TROUBLE_ANSWERS } from '$lib/core/process/trouble-answers';
 import type { Db } from './database';
 import { wrongPinWords } from './pin-words';
 import { refusalWords } from './refusal-words';
 import { pinSchema } from './pin-hash';
 import { signatureSchema, signJob } from './sign';
+
+const ANSWERS = Object.keys(troubleAnswers) as TroubleAnswer[];
+const isAnswer = (name: string): name is TroubleAnswer => ANSWERS.some((own) => own === name);
 
 interface Signing {
 	jobId: string;
@@ -23,7 +28,10 @@ export async function signFromForm(db: Db, { jobId, zone, address, form }: Signi
 		supervisorId: text('supervisorId'),
 		to: text('to'),
 		wayBack: text('wayBack'),
-		words: text('words')
+		words: text('words'),
+		/** Questions on the trouble that the page asked, and what was answered. */
+		asked: text('asked').split(' ').filter(isAnswer),
+		answers: Object.fromEntries(ANSWERS.map((name) => [name, text(name)]))
 	};
 	const not = (status: number, ...problems: string[]) => fail(status, { ...typed, problems });
 
@@ -70,13 +78,19 @@ interface Typed {
 	to: string;
 	wayBack: string;
 	words: string;
+	asked: TroubleAnswer[];
+	answers: Record<string, string>;
 }
 
 /** Everything that is still to be filled in, in the order of the form. */
-function missingFrom({ decision, supervisorId, to, wayBack, words }: Typed): string[] {
+function missingFrom(typed: Typed): string[] {
+	const { decision, supervisorId, to, wayBack, words, asked, answers } = typed;
 	return [
 		...(decision === '' ? ['Choose what you decide.'] : []),
 		...(decision === 'send back' && to === '' ? ['Choose the step it goes back to.'] : []),
+		...(decision === 'decide trouble'
+			? asked.filter((name) => answers[name] === '').map((name) => TROUBLE_ANSWERS[name].missing)
+			: []),
 		...(decision === 'decide trouble' && wayBack === '' ? ['Choose how work goes on.'] : []),
 		...(decision !== 'sign' && decision !== '' && words === ''
 			? ['Write the reason: the crew and the record need it.']
@@ -87,7 +101,7 @@ function missingFrom({ decision, supervisorId, to, wayBack, words }: Typed): str
 
 /** The fields that go with the decision, and no others: the schema takes no strangers. */
 function signatureOf(
-	{ decision, supervisorId, to, wayBack, words }: Typed,
+	{ decision, supervisorId, to, wayBack, words, asked, answers }: Typed,
 	{ hold, undoes, ...rest }: { id: string; seq: number; hold: string; undoes: string; pin: string }
 ): Record<string, unknown> {
 	const shared = { decision, supervisorId, ...rest };
@@ -97,7 +111,7 @@ function signatureOf(
 		case 'send back':
 			return { ...shared, hold, to, reason: words };
 		case 'decide trouble':
-			return { ...shared, how: words, wayBack };
+			return { ...shared, how: words, wayBack, ...answered(asked, answers) };
 		case 'take back':
 			return { ...shared, undoes, reason: words };
 		case 'reject':
@@ -105,4 +119,11 @@ function signatureOf(
 		default:
 			return { ...shared, note: words };
 	}
+}
+
+/** A tick as the schema has it, words as they were written. */
+function answered(asked: TroubleAnswer[], answers: Record<string, string>) {
+	return Object.fromEntries(
+		asked.map((name) => [name, answers[name] === 'true' ? true : answers[name]])
+	);
 }

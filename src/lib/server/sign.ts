@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { PHASE_IDS } from '$lib/core/content/vocabulary';
-import { HOLD_IDS } from '$lib/core/process/events';
+import { HOLD_IDS, troubleAnswers, type TroubleAnswer } from '$lib/core/process/events';
 import { postAct } from './act';
 import { actIdSchema } from './act-id';
 import type { AppendResult } from './append';
@@ -40,6 +40,7 @@ export const signatureSchema = z.discriminatedUnion('decision', [
 		decision: z.literal('decide trouble'),
 		...who,
 		how: words,
+		...troubleAnswers,
 		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
 	}),
 	z.strictObject({ decision: z.literal('take back'), ...who, undoes: id, reason: words }),
@@ -96,7 +97,12 @@ function eventOf(signature: Signature): Record<string, unknown> {
 			return { type: 'hold.sentBack', hold, to, reason };
 		}
 		case 'decide trouble':
-			return { type: 'trouble.decided', how: signature.how, wayBack: signature.wayBack };
+			return {
+				type: 'trouble.decided',
+				how: signature.how,
+				wayBack: signature.wayBack,
+				...answersIn(signature)
+			};
 		case 'take back':
 			return { type: 'act.takenBack', undoes: signature.undoes, reason: signature.reason };
 		case 'abandon':
@@ -109,4 +115,12 @@ function eventOf(signature: Signature): Record<string, unknown> {
 			return { type: 'deviation.decided', accepted, note: signature.note };
 		}
 	}
+}
+
+/** What was answered before a trouble is ended; nothing that was left out. */
+function answersIn(signature: Partial<Record<TroubleAnswer, true | string>>) {
+	const names = Object.keys(troubleAnswers) as TroubleAnswer[];
+	return Object.fromEntries(
+		names.map((name) => [name, signature[name]]).filter(([, answer]) => answer !== undefined)
+	);
 }

@@ -10,8 +10,6 @@ import type { Act } from '../process/step';
 import { undoable } from '../process/undo';
 import { statePath } from '../process/state-path';
 import { jobSummary } from '../process/summary';
-import { needsSupervisor, OF_PEOPLE } from '../process/troubles';
-import type { TroubleId } from '../content/vocabulary';
 import { sectionOfJob } from '../process/section-of-job';
 import { cupAtScale } from './bench-cup';
 import { ENGLISH, type Words } from '../language/words';
@@ -28,6 +26,7 @@ import { briefingsFor as slugsFor, isHazard } from '../materials/hazards';
 import { hurtsOf } from './bench-hurts';
 import { stepFigures } from './bench-figures';
 import type { BenchTexts } from './bench-texts';
+import { openTroubles, troubleText, withInstructions } from './trouble-texts';
 
 /** Acts that are about no work a camera could see; whoever signs does so on another page. */
 const WITHOUT_PHOTO = ['job.opened', 'briefing.read', 'job.takenOver', 'job.resumed', 'act.undone'];
@@ -69,7 +68,6 @@ export function benchView(
 	const step = benchStep(state, { by: viewer.id, at }, w);
 	const text = texts.steps[step.slug];
 	const { status } = jobSummary(state);
-	const nameOf = ({ id }: { id: TroubleId }) => w.titles.troubles[id];
 	const last = state.snapshot.status === 'active' ? undoable(state, viewer.id) : null;
 
 	return {
@@ -92,7 +90,11 @@ export function benchView(
 			...step,
 			acts: step.acts.map((act) =>
 				inWords(
-					asked(act, c, training && outOfDateWords(expiryIn(training, viewer.id), at, w)),
+					asked(
+						withInstructions(act, texts.troubles),
+						c,
+						training && outOfDateWords(expiryIn(training, viewer.id), at, w)
+					),
 					names,
 					texts.briefings,
 					w
@@ -137,13 +139,10 @@ export function benchView(
 		})),
 		trouble: c.trouble && {
 			...c.trouble,
-			name: nameOf(c.trouble),
-			...troubleText(c.trouble, c, texts.troubles)
+			...troubleText(c.trouble.id, c, texts.troubles)
 		},
-		/** Troubles met before it that wait too. */
-		troublesBefore: c.troublesBefore.map((trouble) => ({ ...trouble, name: nameOf(trouble) })),
-		/** What helps somebody hurt or ill, shown before anything is sent. */
-		firstAid: OF_PEOPLE.map((id) => ({ id, ...troubleText({ id }, c, texts.troubles) })),
+		/** That one and others that wait too, what hurts first. */
+		openTroubles: openTroubles(c, texts.troubles, w),
 		sentBack: c.sentBack,
 		openDeviations: openDeviations(c.deviations).map((deviation) => ({
 			at: deviation.at,
@@ -231,20 +230,4 @@ function isTold(materialId: string, slug: string, { inputs }: Plan): boolean {
 		slug !== 'first-aid-and-spill' &&
 		slugsFor(takenHazards(sheet).filter(isHazard)).some((told) => told === slug)
 	);
-}
-
-function troubleText(
-	{ id }: { id: TroubleId },
-	c: ProcessContext,
-	troubles: BenchTexts['troubles']
-) {
-	const text = troubles[id];
-	return {
-		title: text?.title ?? '',
-		sign: text?.sign ?? '',
-		act: text?.act ?? '',
-		severity: text?.severity ?? 'stop',
-		html: text?.html ?? '',
-		needsSupervisor: needsSupervisor(id, c.plan.processVersion)
-	};
 }

@@ -1,8 +1,10 @@
 import { ENGLISH } from '../language/words';
 import { titleInWords } from '../process/steps/batch-words';
-import { earlyTest } from '../process/changes/coats';
+import { finding } from '../process/chart/finding';
 import { largeCup } from '../process/changes/cups';
 import { batchAtWork, cupInPreparation, type ProcessContext } from '../process/context';
+import { earlyTest } from '../process/early-test';
+import type { EventOf } from '../process/events';
 import { cupClosesAt, mixedFast } from '../process/cup-life';
 import { cupLife } from '../process/cup-mass';
 import { secondsBetween } from '../process/instant';
@@ -48,7 +50,11 @@ export function questionBefore(
 		case 'tack.tested': {
 			const early = event.result === 'wet' ? null : earlyTest(c, at);
 			if (!early || event.result === undefined) return null;
-			return said.testedEarly({ ...early, title: titleInWords(early.title, w) });
+			const given = { ...early, title: titleInWords(early.title, w) };
+			const test = { result: event.result as EventOf<'tack.tested'>['result'], at };
+			return finding(c, test, c.laidG > 0 ? 'coat' : 'coat below') === 'early'
+				? said.testedTooSoon(given)
+				: said.testedEarly(given);
 		}
 		default:
 			return null;

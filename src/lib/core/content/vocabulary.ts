@@ -74,6 +74,9 @@ export const TROUBLE_IDS = [
 	'spill',
 	'skin-contact',
 	'breathing',
+	'burn',
+	'cut',
+	'cup-smoke',
 	'something-else'
 ] as const;
 

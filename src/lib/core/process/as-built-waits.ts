@@ -1,4 +1,5 @@
 import { coatAtWork, type ProcessContext } from './context';
+import { isTooSoon } from './early-test';
 import type { LoggedEvent } from './events';
 import { secondsBetween } from './instant';
 import { advance, contextOf, openJob, type JobState } from './job';
@@ -95,7 +96,7 @@ function endedBy(
 			const coat = coatAtWork(c);
 			const isLast = c.coatIndex + 1 >= c.coats.length;
 			const isPassed = event.result === 'hard' ? isLast : after.tackPassed && !c.tackPassed;
-			if (!coat || !isPassed || c.laidG === 0) return null;
+			if (!coat || !isPassed || c.laidG === 0 || isTooSoon(c, event.at)) return null;
 			return wait(
 				`${coat.title}: fingertip test`,
 				`coats.${c.coatIndex}.tackTestS`,

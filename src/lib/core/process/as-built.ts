@@ -1,14 +1,14 @@
 import type { Lang } from '../language/locale';
-import type { TroubleId } from '../content/vocabulary';
 import { ENTRY_LABELS } from './entry-labels';
 import { entryWords } from './entry-words';
 import { batchesLaid, type AsBuiltSection } from './as-built-batches';
+import { troublesOf, type AsBuiltTrouble } from './as-built-troubles';
 import { waitsKept, type AsBuiltWait } from './as-built-waits';
 import type { Deviation } from './context';
 import type { EventOf, EventType, HoldId, LoggedEvent } from './events';
 import { HOLDS } from './holds';
 import { contextOf, type JobState } from './job';
-import { PHASE_TITLES, TROUBLE_TITLES } from './titles';
+import { PHASE_TITLES } from './titles';
 
 interface Done {
 	seq: number;
@@ -31,16 +31,6 @@ export interface AsBuiltRoom extends Done {
 	plannedHumidityPct: number;
 }
 
-export interface AsBuiltTrouble extends Done {
-	id: TroubleId;
-	title: string;
-	place: string;
-	note: string;
-	/** Test cups and patches, before work went on. */
-	tests: Array<{ at: string; by: string; kind: string; result: string; note: string }>;
-	mended: { at: string; by: string; how: string; wayBack: string } | null;
-}
-
 /** What was really made and by whom, beside what was planned: for hold points and the record. */
 export interface AsBuilt {
 	/** Coats and shell rounds in the order they were begun; one laid twice is there twice. */
@@ -53,6 +43,8 @@ export interface AsBuilt {
 	/** Every signature given, also one that a later send-back made void. */
 	signatures: Array<Done & { hold: HoldId; title: string; note: string; standing: boolean }>;
 	sendBacks: Array<Done & { hold: HoldId; title: string; to: string; reason: string }>;
+	/** Who confirmed that SDSs are read, PPE is out, the spill kit known and training in date. */
+	confirmed: Done[];
 	troubles: AsBuiltTrouble[];
 	/** Entries taken back: they stand in the log, and do not count. */
 	undone: Array<
@@ -129,7 +121,8 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 			to: PHASE_TITLES[e.to],
 			reason: e.reason
 		})),
-		troubles: troublesOf(done),
+		confirmed: of('brief.finished').map(who),
+		troubles: troublesOf(done, plan.processVersion),
 		undone: undoneOf(state, log),
 		briefings: of('briefing.read').map(
 			({ by, briefing, contentHash, lang = 'en', at, openS = null }) => ({
@@ -158,36 +151,6 @@ export function asBuilt(state: JobState, log: readonly LoggedEvent[]): AsBuilt {
 			)
 		]
 	};
-}
-
-function troublesOf(done: readonly LoggedEvent[]): AsBuiltTrouble[] {
-	const found: AsBuiltTrouble[] = [];
-	for (const { seq, event } of done) {
-		if (event.type === 'trouble.reported') {
-			const { at, by, trouble: id, note = '', place = '' } = event;
-			found.push({
-				seq,
-				at,
-				by,
-				id,
-				title: TROUBLE_TITLES[id],
-				place,
-				note,
-				tests: [],
-				mended: null
-			});
-		}
-		const last = found.findLast(({ mended }) => mended === null);
-		if (event.type === 'test.judged' && last) {
-			const { at, by, kind, result, note = '' } = event;
-			last.tests.push({ at, by, kind, result, note });
-		}
-		if ((event.type === 'trouble.mended' || event.type === 'trouble.decided') && last) {
-			const { at, by, how, wayBack } = event;
-			last.mended = { at, by, how, wayBack };
-		}
-	}
-	return found;
 }
 
 function undoneOf(state: JobState, log: readonly LoggedEvent[]): AsBuilt['undone'] {

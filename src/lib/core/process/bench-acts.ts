@@ -10,7 +10,7 @@ import { rule, type RuleName } from './rules';
 import { sealerCoatsOf } from './sealing';
 import { isNextOverdue, isOverdue } from './cup-life';
 import type { Act, ActField, Viewer } from './step';
-import { TROUBLES } from './troubles';
+import { isHurting, needsSupervisor, TROUBLES } from './troubles';
 
 /** Offered beside the step's own acts, in this order, whenever the machine takes them. */
 const SIDE_ACTS: readonly EventType[] = [
@@ -54,6 +54,7 @@ const ON_DATA: readonly RuleName[] = [
 	'troubleDescribed',
 	'troubleIsAnother',
 	'troubleMayReturnTo',
+	'troubleAnswered',
 	'layersCounted',
 	'keysNamed',
 	'placesLookedAt',
@@ -75,7 +76,8 @@ export function actsAt(
 	const first: EventType | null = isMended ? 'mold.repaired' : isLaid ? 'coat.finished' : null;
 	const ordered =
 		first !== null && own.includes(first) ? [first, ...own.filter((type) => type !== first)] : own;
-	const isOver = isOverdue(c, viewer.at);
+	// Whoever is hurt is helped with empty hands, and what smokes is not laid.
+	const isOver = isOverdue(c, viewer.at) || isSupervisors(c);
 	const types = [...ordered, ...SIDE_ACTS.filter((type) => !own.includes(type))].filter(
 		(type) => allowed.includes(type) && isWorthwhile(type, c)
 	);
@@ -88,9 +90,14 @@ export function actsAt(
 	return acts.map((act) => ({ ...act, primary: act === primary && own.includes(act.type) }));
 }
 
+/** A trouble that hurts, which the crew does not end. */
+const isSupervisors = ({ trouble, plan }: ProcessContext) =>
+	trouble !== null && isHurting(trouble.id) && needsSupervisor(trouble.id, plan.processVersion);
+
 function isWorthwhile(type: EventType, c: ProcessContext): boolean {
 	if (type === 'coat.finished') return c.laidG > 0;
 	if (isLaying(c) && (type === 'cup.weighed' || type === 'cup.mixed')) return isNextOpen(type, c);
+	if (type === 'cup.discarded' && c.trouble !== null) return c.cup !== null;
 	if (type === 'cup.weighed') return nextCup(c) !== null;
 	if (type === 'briefing.read') return false;
 	if (type === 'sealer.applied') return sealerCoatsOf(c) > 0;
@@ -107,15 +114,17 @@ function isNextOpen(type: 'cup.weighed' | 'cup.mixed', c: ProcessContext): boole
 	return type === 'cup.weighed' ? cupToWeigh(c) !== null : c.cupAhead !== null;
 }
 
-/** A cup past its time is set aside for that reason, unless somebody has another. */
+/** A cup in a trouble, or past its time, is set aside for that reason, unless somebody has another. */
 function fieldsOf(type: EventType, c: ProcessContext, at: string, w: Words): ActField[] {
 	const fields = ACT_FIELDS[type]?.(c, w) ?? [];
 	if (type !== 'cup.discarded') return fields;
-	const isOver = isOverdue(c, at);
-	if (!isOver && !isNextOverdue(c, at)) return fields;
+	const isNext = !isOverdue(c, at) && isNextOverdue(c, at);
+	const isOver = isNext || isOverdue(c, at);
+	const reason = c.trouble ? w.titles.troubles[c.trouble.id] : isOver && w.fields.cup.timeWasOver;
+	if (!reason) return fields;
 	return fields.map((field) => ({
 		...field,
-		preset: field.name === 'reason' ? w.fields.cup.timeWasOver : isOver ? 'in hand' : 'next'
+		preset: field.name === 'reason' ? reason : isNext ? 'next' : 'in hand'
 	}));
 }
 

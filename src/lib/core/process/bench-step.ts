@@ -1,9 +1,10 @@
-import { ENGLISH } from '../language/words';
+import { ENGLISH, type Words } from '../language/words';
 import { actsAt } from './bench-acts';
 import { amountsAt } from './bench-amounts';
 import { cupAhead } from './cup-ahead';
 import { isOverdue, mixingOf } from './cup-life';
 import type { ProcessEvent } from './events';
+import type { ProcessContext } from './context';
 import { contextOf, type JobState } from './job';
 import { placesAtStep } from './places-at-step';
 import { stopAt, stopsOf } from './progress';
@@ -11,6 +12,7 @@ import { rule } from './rules';
 import { statePath } from './state-path';
 import { STEP_TABLE, slugFor } from './step-table';
 import type { BenchStep, Viewer } from './step';
+import { isHurting } from './troubles';
 import { windowAt, windowBeside } from './windows';
 
 /**
@@ -38,8 +40,7 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 		title: said.title,
 		what: isLate ? w.steps.late : said.what,
 		amounts: amountsAt(shown, c, w),
-		window: windowAt(path, c, w),
-		windowBeside: windowBeside(path, c, w),
+		...clocksAt(path, c, w),
 		mixing: shown.endsWith('.weighed') ? mixingOf(c) : null,
 		acts: actsAt(state, row.acts, viewer, w),
 		ahead: cupAhead(c),
@@ -50,6 +51,18 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 		coatIndex: c.phase === 'detail' || c.phase === 'build' ? c.coatIndex : null,
 		roundIndex: c.phase === 'shell' ? c.roundIndex : null
 	};
+}
+
+/** The clocks of a state. While somebody is hurt, or may be, they stand aside: what helps comes first. */
+function clocksAt(
+	path: string,
+	c: ProcessContext,
+	w: Words
+): Pick<BenchStep, 'window' | 'windowBeside'> {
+	const window = windowAt(path, c, w);
+	return c.trouble !== null && isHurting(c.trouble.id)
+		? { window: null, windowBeside: window }
+		: { window, windowBeside: windowBeside(path, c, w) };
 }
 
 /**

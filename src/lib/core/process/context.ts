@@ -94,6 +94,8 @@ export interface ProcessContext {
 	cup: CupAtWork | null;
 	/** The next cup of the same coat or round, prepared while `cup` is laid. */
 	cupAhead: CupAtWork | null;
+	/** The cup in hand was set aside in a trouble: work does not go on with it. */
+	isCupAside: boolean;
 	/** Laid of the coat or round at work. */
 	laidG: number;
 	cupsLaid: number;
@@ -154,6 +156,7 @@ export function firstContext(plan: Plan, openedAt: string): ProcessContext {
 		roundIndex: 0,
 		cup: null,
 		cupAhead: null,
+		isCupAside: false,
 		laidG: 0,
 		cupsLaid: 0,
 		cupsBegun: {},

@@ -28,6 +28,16 @@ function event<T extends string, S extends z.ZodRawShape>(type: T, shape: S) {
 	return z.strictObject({ type: z.literal(type), ...base, ...shape });
 }
 
+/** What is asked before a trouble that hurt somebody, or that smoked, is ended. */
+export const troubleAnswers = {
+	firstAidGiven: yes.optional(),
+	seenBy: shortText.optional(),
+	sdsTaken: yes.optional(),
+	cupCold: yes.optional(),
+	aired: yes.optional()
+};
+export type TroubleAnswer = keyof typeof troubleAnswers;
+
 /** Everything that can be done at the bench, as a fact in the past. The log holds nothing else. */
 export const eventSchema = z.discriminatedUnion('type', [
 	event('job.opened', {
@@ -175,7 +185,7 @@ export const eventSchema = z.discriminatedUnion('type', [
 	event('trouble.reported', {
 		trouble: z.enum(TROUBLE_IDS),
 		place: optionalText,
-		/** Optional only where somebody is hurt or ill. */
+		/** Optional only where it hurts or may at once. */
 		note: optionalText
 	}),
 	/** A test away from the mold: does a cup foam, does a patch cure. */
@@ -189,9 +199,10 @@ export const eventSchema = z.discriminatedUnion('type', [
 		/** "resume", "redo coat", or the phase to go back to. */
 		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
 	}),
-	/** A supervisor's word on a trouble, with a PIN: how work goes on. */
+	/** A supervisor's word on a trouble, with a PIN: how work goes on. What must be answered first depends on the trouble. */
 	event('trouble.decided', {
 		how: text,
+		...troubleAnswers,
 		wayBack: z.union([z.literal('resume'), z.literal('redo coat'), z.enum(PHASE_IDS)])
 	}),
 	event('job.paused', { reason: text }),

@@ -21,7 +21,12 @@ export interface ActField {
 	min?: number;
 	max?: number;
 	/** For "choice": value and what the person reads. */
-	choices?: Array<{ value: string; label: string }>;
+	choices?: Array<{
+		value: string;
+		label: string;
+		/** What to do about it, shown once it is chosen: one line, and HTML of our own. */
+		more?: { act: string; html: string };
+	}>;
 	/** For "weights" and "lots": part names in pouring order, with the target. */
 	weights?: Array<{ part: string; targetG: number }>;
 	required: boolean;

@@ -1,4 +1,5 @@
 import { PHASE_IDS, type PhaseId, type TroubleId } from '../content/vocabulary';
+import type { TroubleAnswer } from './events';
 
 /** "redo coat" lays the coat or shell round at work again; a phase name starts that phase again. */
 export type WayBack = 'resume' | 'redo coat' | PhaseId;
@@ -92,6 +93,14 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	spill: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: false, needsTest: false },
 	'skin-contact': { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
 	breathing: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
+	burn: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
+	cut: { phases: PHASE_IDS, waysBack: ['resume'], needsAnother: true, needsTest: false },
+	'cup-smoke': {
+		phases: [...MIXING, 'pour'],
+		waysBack: ['resume'],
+		needsAnother: true,
+		needsTest: false
+	},
 	/** Nobody has written down what to do about it, so a supervisor looks. */
 	'something-else': {
 		phases: PHASE_IDS,
@@ -101,13 +110,43 @@ export const TROUBLES: Readonly<Record<TroubleId, TroubleRule>> = {
 	}
 };
 
-/** Somebody is hurt or ill: these come first, are helped at once and described later. */
-export const OF_PEOPLE: readonly TroubleId[] = ['skin-contact', 'breathing'];
+/** Somebody is hurt or ill. */
+const OF_PEOPLE: readonly TroubleId[] = ['skin-contact', 'breathing', 'burn', 'cut'];
+/** What smokes: the cup cools outside, and the air is let out. */
+const OF_SMOKE: readonly TroubleId[] = ['cup-smoke', 'waste-smoke'];
+/** What hurts or may at once: these come first, are helped at once and described later. */
+const HURTING: readonly TroubleId[] = [...OF_PEOPLE, ...OF_SMOKE, 'spill'];
 
-/** Troubles that can be reported in a phase: people first, then in the order of the vocabulary. */
+/** Whether somebody is hurt or ill. */
+export const isOfPeople = (id: TroubleId): boolean => OF_PEOPLE.includes(id);
+/** Whether a cup smokes. */
+export const isOfSmoke = (id: TroubleId): boolean => OF_SMOKE.includes(id);
+/** Whether it hurts or may at once. */
+export const isHurting = (id: TroubleId): boolean => HURTING.includes(id);
+
+/** What must be answered before a trouble is ended: of people, whether they were helped; of smoke, whether it is over. */
+export function answersAsked(id: TroubleId): TroubleAnswer[] {
+	if (isOfPeople(id)) return ['firstAidGiven', 'seenBy', 'sdsTaken'];
+	return isOfSmoke(id) ? ['cupCold', 'aired'] : [];
+}
+
+/** How urgent a trouble is: 2 where somebody is hurt, 1 where something may hurt, 0 for the mold. */
+export const urgencyOf = (id: TroubleId): number => Number(isHurting(id)) + Number(isOfPeople(id));
+
+/** Open troubles, oldest first, put such that the one to end first is last. Up to version 5 that is the latest; since then a body comes before things. */
+export function inTurn<T extends { id: TroubleId }>(
+	open: readonly T[],
+	processVersion: number
+): T[] {
+	return processVersion >= 6
+		? open.toSorted((a, b) => urgencyOf(a.id) - urgencyOf(b.id))
+		: [...open];
+}
+
+/** Troubles that can be reported in a phase: what hurts first, then in the order of the vocabulary. */
 export function troublesIn(phase: PhaseId): TroubleId[] {
-	const others = (Object.keys(TROUBLES) as TroubleId[]).filter((id) => !OF_PEOPLE.includes(id));
-	return [...OF_PEOPLE, ...others].filter((id) => TROUBLES[id].phases.includes(phase));
+	const others = (Object.keys(TROUBLES) as TroubleId[]).filter((id) => !isHurting(id));
+	return [...HURTING, ...others].filter((id) => TROUBLES[id].phases.includes(phase));
 }
 
 /**
@@ -119,12 +158,9 @@ export function needsSupervisor(id: TroubleId, processVersion: number): boolean 
 	return processVersion >= 5 ? needsSupervisor : needsAnother;
 }
 
-/** Troubles of people and room: the mold itself is as it was. */
-const NOT_OF_MOLD: readonly TroubleId[] = ['spill', 'waste-smoke', 'skin-contact', 'breathing'];
-
-/** Whether a trouble is one of the mold, so that what was found of it before counts no longer. */
+/** Whether a trouble is one of the mold, not of people and room, so that what was found of it before counts no longer. */
 export function isOfMold(id: TroubleId): boolean {
-	return !NOT_OF_MOLD.includes(id);
+	return !isHurting(id);
 }
 
 interface Place {

@@ -21,6 +21,8 @@ export function unfitToEnd(c: ProcessContext): string | null {
 		how: '',
 		wayBack: 'resume'
 	};
-	const { holds, says } = rule('testedGood');
-	return holds(c, probe) ? null : says(c, probe, ENGLISH);
+	const fails = (['testedGood', 'smokingCupAside'] as const)
+		.map((name) => rule(name))
+		.find(({ holds }) => !holds(c, probe));
+	return fails ? fails.says(c, probe, ENGLISH) : null;
 }

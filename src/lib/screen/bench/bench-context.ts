@@ -7,6 +7,8 @@ import type { UnitSystem } from '$lib/core/quantity/display';
 /** What became of the last act that was not written. */
 export interface Answer {
 	type: string;
+	label: string;
+	refusal: string | null;
 	values: Record<string, string>;
 	errors: Record<string, string>;
 	/** What is asked before it is entered all the same. */

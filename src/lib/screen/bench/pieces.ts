@@ -36,6 +36,7 @@ export async function bringPieces(view: BenchView): Promise<void> {
 export async function bringAll(): Promise<void> {
 	await Promise.all([
 		...(Object.keys(WAYS) as Name[]).map((name) => load(name)),
+		import('./AnswerNote.svelte'),
 		import('./MixTimer.svelte'),
 		import('./ClockNote.svelte'),
 		import('./KeptActs.svelte')

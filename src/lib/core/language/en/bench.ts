@@ -109,9 +109,6 @@ export const bench = {
 	},
 	allTheSame: 'Enter it all the same',
 	onlySupervisor: 'Only a supervisor who has not worked on this mold says how it goes on.',
-	notEnded: ({ trouble, at }: { trouble: string; at: string }) =>
-		`Not ended either: ${trouble}, ${at}.`,
-	choose: 'Choose',
 	more: (names: string) => `More: ${names}`,
 	photo: 'photo',
 	photos: {

@@ -45,6 +45,8 @@ export const deviations = {
 	notBrushedBack: () => 'The thin coat was not brushed back before it gelled.',
 	testedEarly: (given: { title: string; tookMin: number; expectedMin: number }) =>
 		`${given.title} was found almost tack-free after ${given.tookMin} min; the data sheet lets expect ${given.expectedMin} min.`,
+	testedTooSoon: (given: { title: string; tookMin: number; soonestMin: number }) =>
+		`${given.title} was found tack-free after ${given.tookMin} min; its data sheet lets expect that after ${given.soonestMin} min at the soonest. The test does not count and is made again.`,
 	tooThin: ({ thinnestMm, leastMm }: { thinnestMm: number; leastMm: number }) =>
 		`The glove is ${thinnestMm} mm at its thinnest point; the plan asks for ${leastMm.toFixed(1)} mm.`,
 	looseFrame: ({ note }: { note: string }) =>

@@ -136,7 +136,7 @@ export const fields = {
 		what: 'What is wrong',
 		where: 'Where on the mold',
 		see: 'What you see',
-		seeHint: 'Not needed when somebody is hurt or ill: help first.',
+		seeHint: 'Not needed where it hurts, burns or smokes: help first.',
 		made: 'What was made, away from the mold',
 		cup: 'Test cup: a small mixed cup, watched for foam',
 		patch: 'Test patch: left for its full cure time',

@@ -21,6 +21,8 @@ export const questions = {
 		tookMin: number;
 		expectedMin: number;
 	}) =>
-		`So soon? ${title} was laid ${tookMin} min ago; the data sheet lets expect about ${expectedMin} min. Press a clean fingertip at another place, where it lies thickest. Entered now, it is noted as a deviation`
+		`So soon? ${title} was laid ${tookMin} min ago; the data sheet lets expect about ${expectedMin} min. Press a clean fingertip at another place, where it lies thickest. Entered now, it is noted as a deviation`,
+	testedTooSoon: ({ title, tookMin, fromAt }: { title: string; tookMin: number; fromAt: string }) =>
+		`So soon? ${title} was laid ${tookMin} min ago, and no test counts before ${fromAt}: what takes a print now may still be wet beneath. Wait, then press again. Entered now, it lets no coat on, and is noted as a deviation`
 };
 export type QuestionWords = typeof questions;

@@ -85,6 +85,11 @@ export const rules = {
 	reportedAlready: 'this trouble is reported already, and not ended yet',
 	supervisorDecides:
 		'a supervisor who has not worked on this mold decides how it goes on, with a PIN, on the signing page',
+	bodyFirst:
+		'say first that first aid was given, who has seen the person, and that SDS and local rules were followed',
+	smokeFirst: 'say first that the cup is outside and cold, and that the area is aired',
+	asideFirst: 'enter first that the cup in hand was set aside',
+	noCup: 'there is no cup in hand',
 	testFirst: 'make a test cup or a test patch away from the mold first, and enter what it shows',
 	undoLastOnly: 'only the last entry can be undone; correct an earlier one by a trouble',
 	undoStands: 'this entry stands: others have acted on it',

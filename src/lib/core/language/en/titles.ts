@@ -39,6 +39,9 @@ export const titles = {
 		spill: 'Spill',
 		'skin-contact': 'On skin or in the eyes',
 		breathing: 'Somebody feels ill or coughs',
+		burn: 'Burn',
+		cut: 'Cut',
+		'cup-smoke': 'Cup in hand smokes or is hot',
 		'something-else': 'Something else'
 	},
 	holds: {

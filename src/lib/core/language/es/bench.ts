@@ -105,8 +105,6 @@ export const bench: BenchWords = {
 	},
 	allTheSame: 'Anotarlo de todos modos',
 	onlySupervisor: 'Solo un supervisor que no haya trabajado en este molde dice cómo sigue.',
-	notEnded: ({ trouble, at }) => `Tampoco ha terminado: ${trouble}, ${at}.`,
-	choose: 'Elija',
 	more: (names) => `Más: ${names}`,
 	photo: 'foto',
 	photos: {

@@ -38,6 +38,8 @@ export const deviations: DeviationWords = {
 	notBrushedBack: () => 'La capa fina no se subió con el pincel antes de gelificar.',
 	testedEarly: ({ title, tookMin, expectedMin }) =>
 		`${title} se encontró casi sin pegajosidad a los ${tookMin} min; según la ficha técnica se esperan ${expectedMin} min.`,
+	testedTooSoon: ({ title, tookMin, soonestMin }) =>
+		`${title} se encontró sin pegajosidad a los ${tookMin} min; según la ficha técnica se espera como muy pronto a los ${soonestMin} min. La prueba no cuenta y se repite.`,
 	tooThin: ({ thinnestMm, leastMm }) =>
 		`La membrana mide ${thinnestMm} mm en su punto más fino; el plan pide ${leastMm.toFixed(1)} mm.`,
 	looseFrame: ({ note }) =>

@@ -136,7 +136,7 @@ export const fields: FieldWords = {
 		what: 'Qué va mal',
 		where: 'En qué lugar del molde',
 		see: 'Qué ve usted',
-		seeHint: 'No hace falta si alguien está herido o enfermo: primero ayude.',
+		seeHint: 'No hace falta si alguien está herido, o si algo quema o echa humo: primero ayude.',
 		made: 'Qué se hizo, lejos del molde',
 		cup: 'Vaso de prueba: un vaso pequeño mezclado, se vigila si hace espuma',
 		patch: 'Parche de prueba: se deja todo su tiempo de curado',

@@ -8,5 +8,7 @@ export const questions: QuestionWords = {
 	laidLate: ({ lateMin, closesAt }) =>
 		`¿De verdad está en el molde? Su tiempo se acabó hace ${lateMin} min, a las ${closesAt}. Pasado ese tiempo, un vaso ya no moja ni se une: apártelo. Si se aplicó de todos modos, es una desviación que decide un supervisor`,
 	testedEarly: ({ title, tookMin, expectedMin }) =>
-		`¿Tan pronto? ${title} se aplicó hace ${tookMin} min; según la ficha técnica se esperan unos ${expectedMin} min. Apriete un dedo limpio en otro lugar, donde esté más gruesa. Anotado ahora, consta como desviación`
+		`¿Tan pronto? ${title} se aplicó hace ${tookMin} min; según la ficha técnica se esperan unos ${expectedMin} min. Apriete un dedo limpio en otro lugar, donde esté más gruesa. Anotado ahora, consta como desviación`,
+	testedTooSoon: ({ title, tookMin, fromAt }) =>
+		`¿Tan pronto? ${title} se aplicó hace ${tookMin} min, y ninguna prueba cuenta antes de ${fromAt}: lo que ahora toma huella puede estar húmedo debajo. Espere, y apriete otra vez. Anotado ahora, no deja aplicar ninguna capa, y consta como desviación`
 };

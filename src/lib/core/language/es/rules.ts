@@ -91,6 +91,11 @@ export const rules: RuleWords = {
 	reportedAlready: 'este problema ya está avisado, y todavía no ha terminado',
 	supervisorDecides:
 		'un supervisor que no haya trabajado en este molde decide cómo sigue, con un PIN, en la página de firma',
+	bodyFirst:
+		'diga antes que se dieron primeros auxilios, quién ha visto a la persona, y que se siguieron la FDS y las reglas locales',
+	smokeFirst: 'diga antes que el vaso está fuera y frío, y que la zona está ventilada',
+	asideFirst: 'anote antes que el vaso en la mano se apartó',
+	noCup: 'no hay ningún vaso en la mano',
 	testFirst: 'haga primero un vaso o un parche de prueba lejos del molde, y anote lo que muestra',
 	undoLastOnly:
 		'solo se puede deshacer la última anotación; una anterior se corrige con un problema',

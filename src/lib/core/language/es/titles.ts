@@ -38,6 +38,9 @@ export const titles: TitleWords = {
 		spill: 'Derrame',
 		'skin-contact': 'En la piel o en los ojos',
 		breathing: 'Alguien se siente mal o tose',
+		burn: 'Quemadura',
+		cut: 'Corte',
+		'cup-smoke': 'El vaso en la mano echa humo o quema',
 		'something-else': 'Otra cosa'
 	},
 	holds: {

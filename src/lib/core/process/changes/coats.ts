@@ -1,13 +1,11 @@
 import { batchAtWork, coatAtWork, isSince, type Deviation, type ProcessContext } from '../context';
 import type { Said } from '../deviation-words';
+import { earlyTest, type EarlyTest } from '../early-test';
 import type { EventOf, ProcessEvent } from '../events';
-import { addSeconds, secondsBetween } from '../instant';
+import { addSeconds } from '../instant';
 import { layersPlanned, layersShortOf } from '../layers';
 import { deviation, redoneUnderWay } from './deviations';
 import type { Change } from './work';
-
-/** A coat that passes its test sooner than this part of the stated time is noted; common practice, no source. */
-const EARLY_FRACTION = 0.5;
 
 export function coatFinished(c: ProcessContext, e: EventOf<'coat.finished'>): Change {
 	const coat = coatAtWork(c);
@@ -72,6 +70,15 @@ export function notBrushedBack(c: ProcessContext, e: ProcessEvent): Change {
 	return { deviations: deviation(c, e, { key: 'notBrushedBack', given: undefined }) };
 }
 
+/** A test that came out well sooner than it can have: it is written down, and made again. */
+export function foundTooSoon(c: ProcessContext, e: EventOf<'tack.tested'>): Change {
+	const early = earlyTest(c, e.at);
+	return {
+		tackPassed: false,
+		...(early ? { deviations: deviation(c, e, tooSoon(early)) } : {})
+	};
+}
+
 /** A passed test: notes one that came far too early to be believed unseen. */
 export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change {
 	const early = earlyTest(c, e.at);
@@ -79,25 +86,18 @@ export function tackFound(c: ProcessContext, e: EventOf<'tack.tested'>): Change 
 		// A hard last coat may be measured; a coat added to it needs a print, or abrading.
 		tackPassed: e.result === 'almost tack-free',
 		isWet: false,
-		...(early ? { deviations: deviation(c, e, { key: 'testedEarly', given: early }) } : {})
+		...(early ? { deviations: deviation(c, e, farTooEarly(early)) } : {})
 	};
 }
 
-/** A test at `at` of the coat laid last, when it comes too early to be believed unseen; else null. */
-export function earlyTest(
-	c: ProcessContext,
-	at: string
-): { title: string; tookMin: number; expectedMin: number } | null {
-	const coat = c.laidG > 0 ? coatAtWork(c) : (c.coats[c.coatIndex - 1] ?? null);
-	if (coat === null || c.finishedAt === null) return null;
-	const tookS = secondsBetween(c.finishedAt, at);
-	if (tookS >= EARLY_FRACTION * (coat.tackSoonestS ?? coat.tackTestS)) return null;
-	return {
-		title: coat.title,
-		tookMin: Math.round(tookS / 60),
-		expectedMin: Math.round(coat.tackTestS / 60)
-	};
-}
+const tooSoon = ({ title, tookMin, soonestMin }: EarlyTest): Said => ({
+	key: 'testedTooSoon',
+	given: { title, tookMin, soonestMin }
+});
+const farTooEarly = ({ title, tookMin, expectedMin }: EarlyTest): Said => ({
+	key: 'testedEarly',
+	given: { title, tookMin, expectedMin }
+});
 
 export function nextCoat(c: ProcessContext): Change {
 	return {

@@ -1,10 +1,10 @@
 import { PHASE_IDS, type PhaseId } from '../../content/vocabulary';
-import { isLaying, isSince, type ProcessContext } from '../context';
+import { isLaying, isSince, type ProcessContext, type Trouble } from '../context';
 import type { EventOf, HoldId } from '../events';
 import { HOLDS } from '../holds';
 import { secondsBetween } from '../instant';
 import { PHASE_TITLES } from '../titles';
-import { isOfMold } from '../troubles';
+import { inTurn, isOfMold } from '../troubles';
 import { redone, sentForRedoing } from './deviations';
 import { enteredAnew } from './taken-back';
 import { oneMoreCoat, oneMoreRound } from './more-coats';
@@ -15,7 +15,11 @@ type Mended = EventOf<'trouble.mended'> | EventOf<'trouble.decided'>;
 
 /** The trouble in view is ended: the one met before it, if any, is the one that stops the work. */
 export function nextTrouble({ troublesBefore }: ProcessContext): Change {
-	return { trouble: troublesBefore.at(-1) ?? null, troublesBefore: troublesBefore.slice(0, -1) };
+	return {
+		trouble: troublesBefore.at(-1) ?? null,
+		troublesBefore: troublesBefore.slice(0, -1),
+		isCupAside: false
+	};
 }
 
 /** The context as it must be when work goes back to `phase`: what comes after it is not done. */
@@ -152,12 +156,14 @@ export function sentBack(c: ProcessContext, e: EventOf<'hold.sentBack'>): Change
 
 export function troubleReported(c: ProcessContext, e: EventOf<'trouble.reported'>): Change {
 	const met = { id: e.trouble, at: e.at, by: e.by, place: e.place ?? '', note: e.note ?? '' };
+	const before = [...c.troublesBefore, ...(c.trouble ? [c.trouble] : [])];
+	const open = inTurn<Trouble>([...before, { ...met, test: null }], c.plan.processVersion);
 	return {
 		lastAt: e.at,
 		// A trouble ends a pause: when it is mended, somebody is at work.
 		pausedFor: null,
-		trouble: { ...met, test: null },
-		troublesBefore: c.trouble === null ? [] : [...c.troublesBefore, c.trouble],
+		trouble: open.at(-1) ?? null,
+		troublesBefore: open.slice(0, -1),
 		troublesMet: [...c.troublesMet, met],
 		// A coat that dragged has not passed, whatever the fingertip said.
 		...(e.trouble === 'recoat-too-early' ? { tackPassed: false } : {}),

@@ -58,12 +58,16 @@ export const base = setup({
 		dropCup: assign(({ context, event }) => cups.moveUp(context, event)),
 		dropNext: assign(({ context }) => cups.nextDropped(context)),
 		dropBoth: assign(({ context, event }) => cups.bothDropped(context, event)),
+		noteAside: assign({ isCupAside: true }),
 		finishCoat: assign(({ context, event }) =>
 			coats.coatFinished(context, only(event, 'coat.finished'))
 		),
 		noteNotBrushed: assign(({ context, event }) => coats.notBrushedBack(context, event)),
 		noteWet: assign({ tackPassed: false }),
 		noteWetBelow: assign(({ context }) => surface.foundWet(context)),
+		noteTooSoon: assign(({ context, event }) =>
+			coats.foundTooSoon(context, only(event, 'tack.tested'))
+		),
 		noteTack: assign(({ context, event }) => coats.tackFound(context, only(event, 'tack.tested'))),
 		nextCoat: assign(({ context }) => coats.nextCoat(context)),
 		nextRound: assign(({ context, event }) =>

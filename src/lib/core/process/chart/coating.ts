@@ -6,6 +6,7 @@ import { bench } from './obey';
 /** A fingertip test of the coat just laid. */
 const testCoat = [
 	{ guard: found('wet', 'coat'), target: 'curing', actions: ['work', 'noteAnew', 'noteWet'] },
+	{ guard: found('early', 'coat'), target: 'curing', actions: ['work', 'noteAnew', 'noteTooSoon'] },
 	{
 		guard: found('closed', 'coat'),
 		target: 'missed',

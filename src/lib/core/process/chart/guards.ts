@@ -24,8 +24,9 @@ function destination(event: ProcessEvent): string | null {
 	return event.type === 'trouble.mended' || event.type === 'trouble.decided' ? event.wayBack : null;
 }
 
-const aheadOf = ({ cupAhead }: ProcessContext): Ahead =>
-	cupAhead === null ? 'none' : cupAhead.mixedAt === null ? 'weighed' : 'mixed';
+const stateOf = (cup: ProcessContext['cup']): Ahead =>
+	cup === null ? 'none' : cup.mixedAt === null ? 'weighed' : 'mixed';
+const aheadOf = ({ cupAhead }: ProcessContext): Ahead => stateOf(cupAhead);
 
 const namesNext = (event: ProcessEvent) => event.type === 'cup.discarded' && event.cup === 'next';
 
@@ -67,6 +68,16 @@ export const guards = {
 		!holdAll(['surfaceTakesNext'], context, event),
 	obeysAndGoesTo: ({ context, event }: Asked, { rules, to }: Ruled & { to: string }) =>
 		holdAll(rules, context, event) && destination(event) === to,
+	/** The cup in hand when the trouble came was set aside meanwhile: work goes on with `cup`, or a new one. */
+	obeysAndGoesOnWithout: (
+		{ context, event }: Asked,
+		{ rules, cup, inShell }: Ruled & { cup: Ahead; inShell: boolean }
+	) =>
+		holdAll(rules, context, event) &&
+		destination(event) === 'resume' &&
+		context.isCupAside &&
+		stateOf(context.cup) === cup &&
+		(context.phase === 'shell') === inShell,
 	/** The mold had a trouble after it was inspected, so it is inspected anew. */
 	obeysAndReinspects: ({ context, event }: Asked, { rules }: Ruled) =>
 		holdAll(rules, context, event) &&

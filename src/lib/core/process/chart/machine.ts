@@ -5,6 +5,7 @@ import { base } from './base';
 import { coating, thickness } from './coating';
 import * as finishing from './finishing';
 import { ENTRY, holdPoint } from './hold-point';
+import { setAside } from './mixing';
 import { SUPERVISOR, obeys } from './obey';
 import * as preparing from './preparing';
 import * as shelling from './shelling';
@@ -27,8 +28,21 @@ const MEND: RuleName[] = [
 	'troubleMendedByAnother',
 	'troubleMendedByCrew',
 	'testedGood',
+	'smokingCupAside',
 	'troubleMayReturnTo'
 ];
+/** Where work goes on when the cup it stood still with was set aside: with the one that moved up, or a new one. */
+const onWithout = (rules: RuleName[]) =>
+	(['mixed', 'weighed', 'none'] as const).flatMap((cup) =>
+		(['shell', 'coating'] as const).map((where) => ({
+			guard: {
+				type: 'obeysAndGoesOnWithout' as const,
+				params: { rules, cup, inShell: where === 'shell' }
+			},
+			target: `#${where}.${cup === 'none' ? ('weighing' as const) : cup}` as const,
+			actions: 'closeTrouble' as const
+		}))
+	);
 /** How work goes on after a trouble, when `rules` are obeyed. */
 const waysOut = (rules: RuleName[]) => [
 	{
@@ -36,6 +50,7 @@ const waysOut = (rules: RuleName[]) => [
 		target: '#inspect',
 		actions: 'closeTrouble' as const
 	},
+	...onWithout(rules),
 	{
 		guard: { type: 'obeysAndGoesTo' as const, params: { rules, to: 'resume' } },
 		target: 'working.where',
@@ -124,13 +139,20 @@ export const processMachine = base.createMachine({
 				...readings,
 				'job.takenOver': takeOver,
 				'job.abandoned': abandon,
+				'cup.discarded': setAside,
 				'test.judged': { guard: obeys('afterLast', 'briefed', 'testAsked'), actions: 'noteTest' },
 				'trouble.reported': {
 					guard: obeys('afterLast', 'troubleFitsPhase', 'troubleDescribed', 'troubleIsAnother'),
 					actions: 'reportTrouble'
 				},
 				'trouble.mended': waysOut(MEND),
-				'trouble.decided': waysOut([...SUPERVISOR, 'testedGood', 'troubleMayReturnTo'])
+				'trouble.decided': waysOut([
+					...SUPERVISOR,
+					'testedGood',
+					'smokingCupAside',
+					'troubleAnswered',
+					'troubleMayReturnTo'
+				])
 			}
 		},
 		handedOver: { id: 'handedOver', type: 'final' },

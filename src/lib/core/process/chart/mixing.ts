@@ -85,9 +85,24 @@ export const laying = {
 	}
 };
 
+const ASIDE: RuleName[] = [...BENCH, 'cupInHand', 'cupThere'];
+/** In trouble a cup is set aside where it stands: its time runs meanwhile. */
+export const setAside = [
+	{
+		guard: { type: 'obeysAndDropsNext' as const, params: { rules: ASIDE } },
+		actions: ['work', 'dropNext'] as const
+	},
+	{
+		guard: { type: 'obeysAndStrandsNext' as const, params: { rules: ASIDE } },
+		actions: ['work', 'dropBoth', 'noteAside'] as const
+	},
+	{ guard: obeys(...ASIDE), actions: ['work', 'dropCup', 'noteAside'] as const }
+];
+
 /** The surface below a coat that is about to go on is tested again, or found shut. */
 export const testBelow = [
 	{ guard: found('wet', 'coat below'), actions: ['work', 'noteAnew', 'noteWetBelow'] },
+	{ guard: found('early', 'coat below'), actions: ['work', 'noteAnew', 'noteTooSoon'] },
 	{ guard: found('open', 'coat below'), actions: ['work', 'noteAnew', 'noteTack'] },
 	{
 		guard: found('closed', 'coat below'),

@@ -88,6 +88,10 @@ export const CUPS = rules({
 		},
 		says: (_c, _e, { rules: said }) => said.mixerNamed
 	},
+	cupInHand: {
+		holds: (c, e) => (is(e, 'cup.discarded') && e.cup === 'next') || c.cup !== null,
+		says: (_c, _e, { rules: said }) => said.noCup
+	},
 	cupThere: {
 		holds: (c, e) => !is(e, 'cup.discarded') || e.cup !== 'next' || c.cupAhead !== null,
 		says: (_c, _e, { rules: said }) => said.noNextCup

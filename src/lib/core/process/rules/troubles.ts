@@ -1,5 +1,12 @@
 import { isSince } from '../context';
-import { needsSupervisor, OF_PEOPLE, TROUBLES, waysBackFrom } from '../troubles';
+import {
+	needsSupervisor,
+	answersAsked,
+	isHurting,
+	isOfPeople,
+	TROUBLES,
+	waysBackFrom
+} from '../troubles';
 import { is, rules } from './rule';
 
 /** What is reported, and what opens the way back. */
@@ -10,7 +17,7 @@ export const TROUBLE_RULES = rules({
 	},
 	/** What hurts is told in a word, and helped; anything else is described. */
 	troubleDescribed: {
-		holds: (_c, e) => is(e, 'trouble.reported') && (!!e.note || OF_PEOPLE.includes(e.trouble)),
+		holds: (_c, e) => is(e, 'trouble.reported') && (!!e.note || isHurting(e.trouble)),
 		says: (_c, _e, { rules: said }) => said.describeIt
 	},
 	/** A second trouble may come to the first; the same one is there already. */
@@ -38,6 +45,22 @@ export const TROUBLE_RULES = rules({
 		holds: (c) =>
 			c.trouble === null || !isSince(c, 5) || !needsSupervisor(c.trouble.id, c.plan.processVersion),
 		says: (_c, _e, { rules: said }) => said.supervisorDecides
+	},
+	/** From version 6 on nobody hurt is left, and nothing hot, by a note alone. */
+	troubleAnswered: {
+		holds: (c, e) =>
+			c.trouble === null ||
+			!isSince(c, 6) ||
+			!is(e, 'trouble.decided') ||
+			answersAsked(c.trouble.id).every((name) => e[name] !== undefined),
+		says: (c, _e, { rules: said }) =>
+			c.trouble && isOfPeople(c.trouble.id) ? said.bodyFirst : said.smokeFirst
+	},
+	/** The cup that smokes in somebody's hand is not laid any more. */
+	smokingCupAside: {
+		holds: (c) =>
+			c.trouble?.id !== 'cup-smoke' || c.isCupAside || c.cup === null || c.cup.mixedAt === null,
+		says: (_c, _e, { rules: said }) => said.asideFirst
 	},
 	testAsked: {
 		holds: (c) => c.trouble !== null && TROUBLES[c.trouble.id].needsTest,

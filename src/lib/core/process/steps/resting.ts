@@ -15,7 +15,8 @@ export const RESTING: Readonly<Record<string, StepRow>> = {
 		}),
 		'trouble.mended',
 		'test.judged',
-		'trouble.decided'
+		'trouble.decided',
+		'cup.discarded'
 	),
 	handedOver: row('hand-over', ({ steps }) => steps.handedOver),
 	abandoned: row('hand-over', ({ steps: { abandoned } }, c) => ({

@@ -5,12 +5,14 @@ import { ENTRY_LABELS } from '$lib/core/process/entry-labels';
 import { entryWords } from '$lib/core/process/entry-words';
 import { wayBackLabel } from '$lib/core/process/fields/interrupting';
 import { HOLDS } from '$lib/core/process/holds';
+import { isSince } from '$lib/core/process/context';
 import { contextOf } from '$lib/core/process/job';
 import { allowedTypes } from '$lib/core/process/refusal';
 import { isReadShort } from '$lib/core/process/read-short';
 import { sectionOfJob } from '$lib/core/process/section-of-job';
 import { PHASE_TITLES, TROUBLE_TITLES } from '$lib/core/process/titles';
-import { waysBackFrom } from '$lib/core/process/troubles';
+import { TROUBLE_ANSWERS } from '$lib/core/process/trouble-answers';
+import { answersAsked, waysBackFrom } from '$lib/core/process/troubles';
 import { takenBackBySupervisor } from '$lib/core/process/undo';
 import { unfitToEnd, unfitToSign } from '$lib/core/process/unfit-to-sign';
 import { isEnteredLater } from '$lib/screen/record/entered-later';
@@ -69,8 +71,19 @@ export const load: PageServerLoad = async ({ locals, params, depends }) => {
 			by: c.trouble.by,
 			at: c.trouble.at,
 			unfit: unfitToEnd(c),
+			asks: isSince(c, 6)
+				? answersAsked(c.trouble.id).map((name) => ({
+						name,
+						label: TROUBLE_ANSWERS[name].asks,
+						isText: name === 'seenBy'
+					}))
+				: [],
 			waysBack: waysBackFrom(c).map((way) => ({ value: way, label: wayBackLabel(way, c) }))
 		},
+		/** Each waits for its own word, after that one. */
+		troublesAfter: [...c.troublesBefore]
+			.reverse()
+			.map(({ id, at, by, place, note }) => ({ title: TROUBLE_TITLES[id], at, by, place, note })),
 		takeBack: struck && {
 			id: struck.id,
 			label: ENTRY_LABELS[struck.event.type],
