@@ -110,7 +110,11 @@ test('bad input gets a clear answer and changes nothing', async ({ app, request 
 		[at({ ...room, surprise: 1 }), 422, /surprise/],
 		[at({ type: 'trouble.reported', trouble: 'spill', note: 'x'.repeat(10_000) }), 422, /note/],
 		// Somebody hurt needs no words; for a spill the process asks for them.
-		[at({ type: 'trouble.reported', trouble: 'something-else', note: '   ' }), 409, /in a few words/],
+		[
+			at({ type: 'trouble.reported', trouble: 'something-else', note: '   ' }),
+			409,
+			/in a few words/
+		],
 		[at({ type: 'trouble.reported', trouble: 'spill', note: '\ud800' }), 422, /half a character/],
 		[at({ type: 'no.such.act' }), 422, /type/],
 		[at({ ...room, at: 'yesterday' }), 422, /at is “yesterday”; accepted: an instant in UTC/],

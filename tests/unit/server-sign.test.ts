@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
+import { asBuilt } from '../../src/lib/core/process/as-built';
 import { contextOf } from '../../src/lib/core/process/job';
 import { newActId } from '../../src/lib/server/act-id';
 import { postAct } from '../../src/lib/server/act';
@@ -11,6 +12,7 @@ import { addPerson, getPerson, setPin, type Role } from '../../src/lib/server/pe
 import { TINY_PNG as PNG } from '../fixtures/filled-shop';
 import { savePhoto } from '../../src/lib/server/photos';
 import { signatureSchema, signJob, type Signature } from '../../src/lib/server/sign';
+import { signFromForm } from '../../src/lib/server/sign-form';
 import { handPlan } from '../fixtures/plan';
 import { AT, storedJob } from '../fixtures/server-store';
 import { testStore } from '../fixtures/test-store';
@@ -165,4 +167,46 @@ test('an act that names a photo the store does not have is refused by its field'
 	]);
 	expect((await getJob(db, jobId))?.headSeq).toBe(1);
 	expect((await act(2, ben.id, spill(hash))).status).toBe('appended');
+});
+
+test('a trouble that hurt somebody is ended on the signing page only with every answer, and all of them are kept', async () => {
+	const { db, jobId, ben, ada, act } = await shop();
+	await act(2, ben.id, { type: 'trouble.reported', trouble: 'cut' });
+	const send = (fields: Record<string, string>) => {
+		const form = new FormData();
+		const sent = {
+			id: newActId(),
+			seq: '2',
+			decision: 'decide trouble',
+			asked: 'firstAidGiven seenBy sdsTaken',
+			wayBack: 'resume',
+			words: 'Dressed, works on with the other hand.',
+			supervisorId: ada.id,
+			pin: '2468',
+			...fields
+		};
+		for (const [name, value] of Object.entries(sent)) form.set(name, value);
+		return signFromForm(db, { jobId, zone: 'UTC', address, form });
+	};
+	const refused = await send({ seenBy: 'the first-aider' });
+	expect(refused).toMatchObject({
+		status: 422,
+		data: {
+			answers: { seenBy: 'the first-aider' },
+			problems: [expect.stringContaining('first aid'), expect.stringContaining('SDS')]
+		}
+	});
+	// A page that asks nothing does not come round it: the process asks too.
+	expect(await send({ asked: '' })).toMatchObject({
+		status: 409,
+		data: { problems: [expect.stringContaining('first aid was given')] }
+	});
+	const answers = { firstAidGiven: 'true', seenBy: 'the first-aider', sdsTaken: 'true' };
+	expect(await send(answers)).toEqual({ signed: true });
+	const job = await getJob(db, jobId);
+	const built = job && asBuilt(job.state, job.log);
+	expect(built?.troubles[0]?.mended).toMatchObject({
+		by: ada.id,
+		answers: { firstAidGiven: true, seenBy: 'the first-aider', sdsTaken: true }
+	});
 });
