@@ -8,40 +8,70 @@ const STARTS = [
 	/[\\/]client-optimized[\\/]app\.js$/,
 	/[\\/]client-optimized[\\/]nodes[\\/]0\.js$/
 ];
+const BENCH = /[\\/]routes[\\/]jobs[\\/]\[id\][\\/]bench[\\/]\+page\.(svelte|ts)$/;
 
 /** All that these modules import, and what that imports in turn; what is imported on demand is left out. */
-function importsOf(starts: readonly string[], modules: Modules): Set<string> {
+function importsOf(starts: Iterable<string>, modules: Modules): Set<string> {
 	const found = new Set<string>();
 	const visit = (id: string): void => {
 		if (found.has(id)) return;
 		found.add(id);
 		modules.getModuleInfo(id)?.importedIds.forEach(visit);
 	};
-	starts.forEach(visit);
+	for (const id of starts) visit(id);
 	return found;
 }
 
+/** What the bench loads beside the frame and other pages or parts load too. */
+function sharedWithBench(bench: Iterable<string>, frame: Set<string>, modules: Modules) {
+	const all = importsOf(bench, modules);
+	const isElsewhere = (id: string): boolean => !all.has(id) && !frame.has(id);
+	const shared = [...all].filter((id) => {
+		const { importers = [], dynamicImporters = [] } = modules.getModuleInfo(id) ?? {};
+		return [...importers, ...dynamicImporters].some(isElsewhere);
+	});
+	const starts = new Set(bench);
+	return new Set(
+		[
+			...importsOf(
+				shared.filter((id) => !starts.has(id)),
+				modules
+			)
+		].filter((id) => !frame.has(id))
+	);
+}
+
 /**
- * Puts what every page loads into one file. Left to itself the bundler makes some twenty of it, since some parts
- * load a share of it anew; each costs every page its name, its imports and a start of its own for gzip.
+ * Puts what every page loads into one file, and what the bench shares with other pages into another. Left to itself the
+ * bundler makes some forty of it, since some parts load a share of it anew; each costs a page its name, its imports, a
+ * start of its own for gzip, and on a slow line a turn of waiting.
  */
 export function frameInOneFile(): Plugin {
-	let frame: Set<string> | null = null;
 	const starts = new Set<string>();
-	const isFrame = (id: string, modules: Modules): boolean => {
-		frame ??= importsOf([...starts], modules);
-		return frame.has(id) && !starts.has(id);
+	const bench = new Set<string>();
+	let known: { frame: Set<string>; bench: Set<string> } | null = null;
+	const isIn = (file: 'frame' | 'bench') => (id: string, modules: Modules) => {
+		if (!known) {
+			const frame = importsOf(starts, modules);
+			known = { frame, bench: sharedWithBench(bench, frame, modules) };
+		}
+		return known[file].has(id) && !starts.has(id) ? file : null;
 	};
 	return {
 		name: 'frame-in-one-file',
 		apply: 'build',
 		config(config) {
 			if (config.build?.ssr) return;
-			const groups = [{ name: (id: string, m: Modules) => (isFrame(id, m) ? 'frame' : null) }];
+			// A file takes with it what its modules import, so the frame goes first.
+			const groups = [
+				{ name: isIn('frame'), priority: 2 },
+				{ name: isIn('bench'), priority: 1 }
+			];
 			return { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } };
 		},
 		moduleParsed({ id }) {
 			if (STARTS.some((start) => start.test(id))) starts.add(id);
+			if (BENCH.test(id)) bench.add(id);
 		}
 	};
 }

@@ -1,4 +1,4 @@
-import { gunzipSync } from 'node:zlib';
+import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { packed } from '../../src/lib/server/packed';
 
@@ -7,11 +7,26 @@ const page = () =>
 
 describe('a page on its way', () => {
 	test('is packed for a reader that unpacks it, and is the same page', async () => {
-		const answer = packed(page(), 'br, GZIP;q=0.8');
+		const answer = packed(page(), 'deflate, GZIP;q=0.8');
 		expect(answer.headers.get('content-encoding')).toBe('gzip');
 		expect(answer.headers.get('vary')).toBe('accept-encoding');
 		expect(answer.headers.get('etag')).toBe('W/"a"');
 		expect(gunzipSync(Buffer.from(await answer.arrayBuffer())).toString()).toBe('<p>wait</p>');
+	});
+
+	test.each(['gzip, deflate, br, zstd', 'br;q=0.1, gzip'])(
+		'is packed shorter for %s',
+		async (accepts) => {
+			const answer = packed(page(), accepts);
+			expect(answer.headers.get('content-encoding')).toBe('br');
+			const came = Buffer.from(await answer.arrayBuffer());
+			expect(brotliDecompressSync(came).toString()).toBe('<p>wait</p>');
+		}
+	);
+
+	test('is packed the other way where the first is refused', () => {
+		const answer = packed(page(), 'br;q=0, gzip');
+		expect(answer.headers.get('content-encoding')).toBe('gzip');
 	});
 
 	// RFC 9110, section 12.5.3: a weight of 0 is "not acceptable".

@@ -37,8 +37,8 @@ export function offsetProfile(profile: PointMm[], distanceMm: number): PointMm[]
 	if (distanceMm === 0) return points;
 
 	const limitMm = distanceMm * (1 - SLACK_FRACTION);
-	const kept = splitWhereCrossing(rawOffset(points, distanceMm)).filter(
-		({ from, to }) => distanceToLineMm(between(from, to, 0.5), points) >= limitMm
+	const kept = splitWhereCrossing(rawOffset(points, distanceMm)).filter(({ from, to }) =>
+		isClearOf(points, between(from, to, 0.5), limitMm)
 	);
 	return chained(kept, distanceMm * 1e-6 + 1e-9);
 }
@@ -66,6 +66,7 @@ function splitWhereCrossing(line: PointMm[]): Piece[] {
 	const cuts: { at: number; point: PointMm }[][] = sides.map(() => []);
 	for (let i = 0; i < sides.length; i++) {
 		for (let j = i + 2; j < sides.length; j++) {
+			if (!mayMeet(sides[i]!, sides[j]!)) continue;
 			const hit = crossing(sides[i]!, sides[j]!);
 			if (hit === null) continue;
 			cuts[i]!.push({ at: hit.t, point: hit.point });
@@ -117,18 +118,32 @@ function crossing(a: Piece, b: Piece): { t: number; u: number; point: PointMm } 
 	return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? { t, u, point: between(a.from, a.to, t) } : null;
 }
 
-function distanceToLineMm(point: PointMm, line: PointMm[]): number {
-	let least = Infinity;
+/** Whether the boxes round two sides touch; asked of each pair, where most lie far apart. */
+function mayMeet(a: Piece, b: Piece): boolean {
+	return (
+		Math.max(a.from.xMm, a.to.xMm) >= Math.min(b.from.xMm, b.to.xMm) &&
+		Math.max(b.from.xMm, b.to.xMm) >= Math.min(a.from.xMm, a.to.xMm) &&
+		Math.max(a.from.yMm, a.to.yMm) >= Math.min(b.from.yMm, b.to.yMm) &&
+		Math.max(b.from.yMm, b.to.yMm) >= Math.min(a.from.yMm, a.to.yMm)
+	);
+}
+
+/** Whether no part of the line is nearer to the point than `limitMm`. */
+function isClearOf(line: PointMm[], point: PointMm, limitMm: number): boolean {
+	const limitMm2 = limitMm * limitMm;
 	for (let i = 0; i + 1 < line.length; i++) {
 		const a = line[i]!;
 		const b = line[i + 1]!;
 		const dx = b.xMm - a.xMm;
 		const dy = b.yMm - a.yMm;
-		const along = (point.xMm - a.xMm) * dx + (point.yMm - a.yMm) * dy;
-		const t = Math.max(0, Math.min(1, along / (dx * dx + dy * dy)));
-		least = Math.min(least, spanMm(point, between(a, b, t)));
+		const px = point.xMm - a.xMm;
+		const py = point.yMm - a.yMm;
+		const t = Math.max(0, Math.min(1, (px * dx + py * dy) / (dx * dx + dy * dy)));
+		const offX = px - dx * t;
+		const offY = py - dy * t;
+		if (offX * offX + offY * offY < limitMm2) return false;
 	}
-	return least;
+	return true;
 }
 
 function normalRad(a: PointMm, b: PointMm): number {
@@ -144,5 +159,8 @@ function between(a: PointMm, b: PointMm, t: number): PointMm {
 }
 
 function spanMm(a: PointMm, b: PointMm): number {
-	return Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
+	const dx = a.xMm - b.xMm;
+	const dy = a.yMm - b.yMm;
+	// Not Math.hypot, which guards against overflow and takes many times as long.
+	return Math.sqrt(dx * dx + dy * dy);
 }

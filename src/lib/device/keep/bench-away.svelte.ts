@@ -1,11 +1,15 @@
 import type { BenchView } from '$lib/core/bench/bench-view';
 import type { NotDone } from '$lib/core/bench/not-done';
 import type { SentPhoto } from '../photo';
+import { atRest } from '../at-rest';
 import type { BenchDesk } from './bench-desk.svelte';
 import { isKeptPage } from './kept-page';
 import { serverAnswers } from './server-answers';
 
 interface Terms {
+	/** The mold, and who stands at its bench. */
+	jobId: string;
+	viewer: BenchView['viewer'];
 	/** Reads the page anew from the server. */
 	fromServer: () => Promise<void>;
 	/** The present, as an ISO instant. */
@@ -21,6 +25,7 @@ const LONGEST_WAIT_MS = 120_000;
  */
 export class BenchAway {
 	#desk = $state.raw<BenchDesk | null>(null);
+	#opening: Promise<BenchDesk | null> | null = null;
 	#isSending = false;
 	/** Aborted when the page is left: whoever signs out is not asked for news any more. */
 	#left = new AbortController();
@@ -45,17 +50,38 @@ export class BenchAway {
 		return this.#desk;
 	}
 
-	/** Looks what is kept here, and keeps what the server has. */
-	async open(jobId: string, viewer: BenchView['viewer']) {
-		const at = this.terms.now();
-		const [{ BenchDesk }, { keepBenchPage }] = await Promise.all([
-			import('./bench-desk.svelte'),
-			import('./kept-server')
-		]);
-		this.#desk = await BenchDesk.open(jobId, viewer);
-		if (isKeptPage()) return void (await this.#desk?.showOwn(at));
-		await this.#desk?.keepUp(at, this.#left.signal);
-		await keepBenchPage(jobId, this.#left.signal);
+	/**
+	 * Looks what is kept here, and keeps what the server has: once the page has come to rest, and at once where acts wait
+	 * here. What judges without the server is as much again as the whole page, and would hold up the first touch.
+	 */
+	async open(): Promise<void> {
+		const { jobId, now } = this.terms;
+		const { signal } = this.#left;
+		if (!isKeptPage() && !(await this.#hasWaiting())) await atRest(signal);
+		if (signal.aborted) return;
+		const desk = await this.#opened();
+		if (isKeptPage()) return void (await desk?.showOwn(now()));
+		await desk?.keepUp(now(), signal);
+		const { keepBenchPage } = await import('./kept-server');
+		await keepBenchPage(jobId, signal);
+	}
+
+	/** Acts that wait here go before whatever is done next. */
+	async #hasWaiting(): Promise<boolean> {
+		const { hasWaiting } = await import('./has-waiting').catch(() => ({ hasWaiting: null }));
+		return (await hasWaiting?.(this.terms.jobId)) ?? false;
+	}
+
+	/** The way on without the server, loaded when it is first asked for; null where there is none. */
+	async #opened(): Promise<BenchDesk | null> {
+		const { jobId, viewer } = this.terms;
+		this.#opening ??= import('./bench-desk.svelte')
+			.then(({ BenchDesk }) => BenchDesk.open(jobId, viewer))
+			.catch(() => null);
+		this.#desk = await this.#opening;
+		// Its files may have been out of reach: whoever asks next tries again.
+		if (!this.#desk) this.#opening = null;
+		return this.#desk;
 	}
 
 	/**
@@ -86,7 +112,8 @@ export class BenchAway {
 	}
 
 	async #showOwn(): Promise<void> {
-		await this.#desk?.showOwn(this.terms.now());
+		const desk = await this.#opened();
+		await desk?.showOwn(this.terms.now());
 		this.#tryLater();
 	}
 
@@ -106,8 +133,9 @@ export class BenchAway {
 
 	/** Judges an act here and keeps it; whether it was taken. */
 	async take(form: FormData): Promise<boolean> {
-		if (!this.#desk) return false;
-		this.answer = await this.#desk.take(form, this.terms.now());
+		const desk = await this.#opened();
+		if (!desk) return false;
+		this.answer = await desk.take(form, this.terms.now());
 		await this.#showOwn();
 		return this.answer === null;
 	}
@@ -119,7 +147,8 @@ export class BenchAway {
 	}
 
 	async photo(file: File): Promise<SentPhoto> {
-		if (this.#desk) return this.#desk.photo(file);
+		const desk = await this.#opened();
+		if (desk) return desk.photo(file);
 		const { sendPhoto } = await import('../photo');
 		return sendPhoto(file);
 	}

@@ -130,9 +130,3 @@ function askOf(state: JobState): BoardLine['ask'] {
 export function withSection(line: BoardLine, state: JobState | null): BoardLine {
 	return state ? { ...line, section: sectionOfJob(contextOf(state)) } : line;
 }
-
-/** What comes next on a mold at `now`: with its window shut, something else than before. */
-export function nextActOf({ nextAct, nextActPast, window }: BoardLine, now: string): string {
-	const isPast = window?.closesAt != null && now > window.closesAt;
-	return isPast ? (nextActPast ?? nextAct) : nextAct;
-}

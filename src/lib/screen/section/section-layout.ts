@@ -1,4 +1,5 @@
 import { offsetProfile, type PointMm } from '$lib/core/geometry/profile-offset';
+import { simplifyLine } from '$lib/core/geometry/simplify-line';
 import type { SectionLayer, SectionModel } from './section-model';
 import { onBoard, patternOutline, slab, topAtMm } from './section-outline';
 import { sectionScale, type SectionScale, type Sheet } from './section-scale';
@@ -18,6 +19,9 @@ export interface SectionLayout {
 	/** In the order of the layers. */
 	parts: DrawnPart[];
 }
+
+/** A tenth of a pixel is not seen, also on paper; arcs and meshes give ten times the points that show. A choice. */
+const TOLERANCE_PX = 0.1;
 
 interface Shape {
 	layer: SectionLayer;
@@ -43,7 +47,9 @@ export function layoutSection(model: SectionModel, sheet: Sheet): SectionLayout 
 		y: round(footPx - yMm * scale.pxPerMm)
 	});
 	const pathOf = (line: PointMm[]) =>
-		`M${line.map((point) => `${toPx(point).x} ${toPx(point).y}`).join('L')}`;
+		`M${simplifyLine(line.map(toPx), TOLERANCE_PX)
+			.map(({ x, y }) => `${x} ${y}`)
+			.join('L')}`;
 
 	const stacked = shapes.filter(({ layer }) => !['board', 'frame'].includes(layer.kind));
 	const parts = shapes.map(({ layer, index, outlines, isOpen, leaderLine }) => {
@@ -134,5 +140,5 @@ function within({ xMm, yMm }: PointMm, reachMm: number): PointMm {
 }
 
 function round(value: number): number {
-	return Math.round(value * 100) / 100;
+	return Math.round(value * 10) / 10;
 }
