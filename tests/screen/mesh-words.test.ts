@@ -56,7 +56,7 @@ test('what is typed becomes a placement, or says what is accepted', () => {
 	});
 	const { placement, errors } = readPlacement({ ...firstDraft(1), scalePct: '0' }, rests);
 	expect(placement).toBeNull();
-	expect(errors.scalePct).toContain('1 to 10000 %');
+	expect(errors.scalePct).toContain('1 to 10000%');
 	expect(faceName([0, 0, -1])).toBe('the file’s underside');
 	expect(faceName([0.6, 0, -0.8])).toBe('a slope near the file’s underside');
 });
@@ -153,7 +153,7 @@ describe('how it comes off, in words', () => {
 
 	test('a locking shell is parted where the plane lies, or the glove made thicker', () => {
 		expect(said({}).shell).toEqual({
-			text: 'Over a glove of 6 mm a shell in one piece locks: even straight up, its best direction, over 40.5 cm², 19 % of what it lies on. Make it in two pieces: part it front to back, 5 mm right of the middle; then nothing locks. A glove of 12 mm is the least that frees it in one piece.',
+			text: 'Over a glove of 6 mm a shell in one piece locks: even straight up, its best direction, over 40.5 cm², 19% of what it lies on. Make it in two pieces: part it front to back, 5 mm right of the middle; then nothing locks. A glove of 12 mm is the least that frees it in one piece.',
 			isHard: true
 		});
 		const third = { direction: [0, -1, 0] as [number, number, number], ...spot, areaCm2: 7 };
@@ -170,7 +170,7 @@ describe('how it comes off, in words', () => {
 	});
 
 	test('the stretch is held against the material', () => {
-		expect(said({}).undercut?.text).toContain('Test rubber takes 133 % again and again: enough.');
+		expect(said({}).undercut?.text).toContain('Test rubber takes 133% again and again: enough.');
 		expect(said({}, 0.3).undercut).toMatchObject({ isHard: true });
 		expect(said({}, null).undercut?.text).toContain('nobody can compute');
 		expect(said({ undercut: { depthMm: 0, areaCm2: 0, at: null } }).undercut?.isHard).toBe(false);
@@ -247,7 +247,7 @@ test('parts joined into one body are told, and parts that nobody looked into are
 	const health = healthOf(box(2, 2, 2));
 	const joined = healthWords(health, { ...none, hiddenFraction: 0.0653 });
 	expect(joined.repaired).toEqual([
-		'Parts that touch or overlap were joined into one body; 6.5 % of their area lay between or within them and is left out.'
+		'Parts that touch or overlap were joined into one body; 6.5% of their area lay between or within them and is left out.'
 	]);
 	const { verdict, left } = healthWords({ ...health, unlookedParts: 12 }, none);
 	expect(verdict).toContain('as far as it was searched');

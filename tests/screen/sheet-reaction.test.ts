@@ -66,7 +66,7 @@ describe('what evaporates from a material, and the heat of its cure', () => {
 			]
 		};
 		const { errors } = readSheet(draft, 'SI', kept);
-		expect(errors['volatiles.1.fraction']).toContain('100 % or less');
+		expect(errors['volatiles.1.fraction']).toContain('100% or less');
 		expect(errors['volatiles.2.substance']).toContain('accepted');
 		expect(errors['kits.1.massG']).toContain('not a number');
 		expect(sheetLabel('volatiles.1.fraction')).toBe('What evaporates 2, share');

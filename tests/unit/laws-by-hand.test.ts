@@ -11,7 +11,7 @@ import { shiftAverage } from '../../src/lib/core/laws/shift-average';
 import { partWasteG } from '../../src/lib/core/laws/waste';
 
 describe('sums worked by hand', () => {
-	test('a 2 L cavity with a 0.2 L core and 10 % loss needs 2 L', () => {
+	test('a 2 L cavity with a 0.2 L core and 10% loss needs 2 L', () => {
 		expect(pourVolumeMl({ cavityMl: 2000, coreMl: 200, lossFraction: 0.1 })).toBeCloseTo(2000, 9);
 		expect(() => pourVolumeMl({ cavityMl: 200, coreMl: 200, lossFraction: 0 })).toThrow(/coreMl/);
 	});
@@ -113,6 +113,6 @@ describe('sums worked by hand', () => {
 			}
 		});
 		expect(choice.chosen).toBe('solid block');
-		expect(choice.reason).toContain('costs 3 % less');
+		expect(choice.reason).toContain('costs 3% less');
 	});
 });

@@ -17,7 +17,7 @@ test('the first look at a box is its rectangle, where it stands in the file', ()
 
 test('a copy that lost too much is told with how far it is off, and what would help', () => {
 	const words = lostVolumeWords({ movedMm: 1.17, volumeOffFraction: -0.0312 });
-	expect(words).toContain('off by 3.1 %, more than 0.5 %');
+	expect(words).toContain('off by 3.1%, more than 0.5%');
 	expect(words).toContain('thinner than about 1.2 mm');
 	expect(words).toContain('Reduce the mesh to 1,000,000 triangles or fewer');
 });
@@ -26,7 +26,7 @@ test('a simplified copy is told by its triangles, how far they moved and the vol
 	const words = simplifiedWords({ triangles: 399_812, movedMm: 1.2345, volumeOffFraction: -2e-4 });
 	expect(words).toContain('a copy of 399,812 triangles');
 	expect(words).toContain('moved by up to 1.2 mm');
-	expect(words).toContain('off by 0.02 %');
+	expect(words).toContain('off by 0.02%');
 	// It is kept with the pattern, where a line has 300 characters.
 	expect(words.length).toBeLessThan(280);
 });

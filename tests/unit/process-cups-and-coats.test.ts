@@ -18,7 +18,7 @@ describe('a cup', () => {
 	test('off ratio is written down but cannot be mixed, and is mixed once corrected', () => {
 		const log = bench().toCoats();
 		log.do('cup.weighed', { massesG: { A: 88, B: 100 }, lots: {} });
-		expect(why(log.try('cup.mixed'))).toContain('the cup is 10.0 % off ratio');
+		expect(why(log.try('cup.mixed'))).toContain('the cup is 10.0% off ratio');
 		// By weight 80:100, 88 g of A asks for 110 g of B.
 		log.do('cup.weighed', { massesG: { A: 88, B: 110 }, lots: {} }).do('cup.mixed');
 		expect(pathOf(log)).toBe('coating.mixed');

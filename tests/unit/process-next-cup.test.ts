@@ -71,7 +71,7 @@ describe('the next cup, while one is laid', () => {
 
 	test('is not mixed off ratio, and is corrected on the scale like any other', () => {
 		const log = laying().do('cup.weighed', OFF);
-		expect(why(log.try('cup.mixed', BY))).toContain('10.0 % off ratio');
+		expect(why(log.try('cup.mixed', BY))).toContain('10.0% off ratio');
 		log.do('cup.weighed', { massesG: { A: 88, B: 110 }, lots: {} }).do('cup.mixed', BY);
 		expect(why(log.try('cup.mixed', BY))).toContain('mixed already');
 		expect(why(log.try('cup.weighed', NEXT))).toContain('mixed already');

@@ -65,7 +65,7 @@ describe('the shop’s settings', () => {
 			'Nothing is entered; accepted: a number such as 12.5 cm²',
 			'fanGrille.areaCm2'
 		],
-		['fanGrille.freeFraction', '120', '100 % or less'],
+		['fanGrille.freeFraction', '120', '100% or less'],
 		['benchTimes.solidBlock.fixedS', '-2', '0 h or more'],
 		[
 			'benchTimes.pouredLayer.perM2S',

@@ -17,7 +17,7 @@ export const cupFillLaw: Law = {
 	name: 'Whether the cup holds it',
 	formula: 'V = Σ (m_i / ρ_i) ≤ f · V_cup',
 	source: 'sum of volumes (arithmetic); fill limit of two thirds: common practice, no source',
-	validity: 'fill limit 10 % to 95 %; stirring needs room above the liquid'
+	validity: 'fill limit 10% to 95%; stirring needs room above the liquid'
 };
 
 /** Room to stir without spilling; common practice, no source. */

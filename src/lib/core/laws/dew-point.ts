@@ -5,7 +5,7 @@ export const vaporPressureLaw: Law = {
 	id: 'vapor-pressure-of-water',
 	name: 'Saturation vapor pressure of water',
 	formula: 'e_w = 610.94 Pa · exp[17.625·t / (243.04 + t)]',
-	source: 'Alduchov and Eskridge 1996, J. Appl. Meteorol. 35, eq. 21 (Magnus form), within 0.4 %',
+	source: 'Alduchov and Eskridge 1996, J. Appl. Meteorol. 35, eq. 21 (Magnus form), within 0.4%',
 	validity: 'over water, −40 to 50 °C'
 };
 
@@ -14,7 +14,7 @@ export const dewPointLaw: Law = {
 	name: 'Dew point',
 	formula: 'T_d = 243.04·γ / (17.625 − γ), γ = ln(RH) + 17.625·t / (243.04 + t)',
 	source: 'Alduchov and Eskridge 1996, J. Appl. Meteorol. 35, eq. 21 solved for the temperature',
-	validity: 'air −20 to 50 °C, humidity 1 to 100 %'
+	validity: 'air −20 to 50 °C, humidity 1 to 100%'
 };
 
 export const surfaceMarginLaw: Law = {

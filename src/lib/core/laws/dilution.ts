@@ -10,7 +10,7 @@ export const dilutionFlowLaw: Law = {
 	source:
 		'University of Toledo, Industrial Ventilation, related formulae: Q = (G / C) · K; K from 1 to 10: CDC, MMWR 43 (RR-13), 1994, glossary, air mixing',
 	validity:
-		'Even release, worker away from it, low toxicity, clean supply air, C below 1 %; K from 1 (ideal) to 10 (poor). Not for isocyanates, sensitizers, dust or fume.'
+		'Even release, worker away from it, low toxicity, clean supply air, C below 1%; K from 1 (ideal) to 10 (poor). Not for isocyanates, sensitizers, dust or fume.'
 };
 
 export interface DilutionFlow extends NeverAllClear {

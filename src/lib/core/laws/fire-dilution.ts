@@ -9,7 +9,7 @@ export const fireDilutionLaw: Law = {
 	formula: 'Q = G · 100 · S_f / (LEL · B)',
 	source: 'ACGIH, Industrial Ventilation, dilution for fire and explosion (from memory)',
 	validity:
-		'Average over the room; near the liquid it can burn all the same. S_f 4 (25 % of the LEL) to 12; B 1 up to 121 °C, 0.7 above.'
+		'Average over the room; near the liquid it can burn all the same. S_f 4 (25% of the LEL) to 12; B 1 up to 121 °C, 0.7 above.'
 };
 
 export const lelFractionLaw: Law = {

@@ -8,13 +8,13 @@ export const absoluteHumidityLaw: Law = {
 	name: 'Water in the air',
 	formula: 'ϱ_w = e · M_w / (R · T)',
 	source: 'ideal gas law; M_w = 18.01528 g/mol (CIAAW), R: CODATA 2018, exact',
-	validity: 'air −20 to 50 °C, humidity 1 to 100 %; within 0.5 % with the vapor pressure used'
+	validity: 'air −20 to 50 °C, humidity 1 to 100%; within 0.5% with the vapor pressure used'
 };
 
 export const moistureWarningLaw: Law = {
 	id: 'moisture-warning',
 	name: 'Air too damp for a urethane',
-	formula: 'caution from 50 % or 10 g/m³, stop from 75 % or 18 g/m³',
+	formula: 'caution from 50% or 10 g/m³, stop from 75% or 18 g/m³',
 	source: 'common practice, no source',
 	validity: 'open cups and fresh coats of moisture-sensitive material; a test cup decides'
 };

@@ -8,7 +8,7 @@ export const liftingConstantsLaw: Law = {
 	formula:
 		'LC, 25/H, 1 − 0.003·|V − 75|, 0.82 + 4.5/D (cm) or LC, 10/H, 1 − 0.0075·|V − 30|, 0.82 + 1.8/D (in)',
 	source: 'Waters, Putz-Anderson & Garg, DHHS (NIOSH) Publication 94-110, rev. 9/2021, section 1.3',
-	validity: 'One system for a whole task: the two differ by up to about 5 %.'
+	validity: 'One system for a whole task: the two differ by up to about 5%.'
 };
 
 /** One of the two published sets, in millimeters and grams. */

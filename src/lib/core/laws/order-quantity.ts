@@ -7,16 +7,15 @@ export const combinedUncertaintyLaw: Law = {
 	name: 'Uncertainty of a product',
 	formula: '(u_y / y)² = Σ (u_i / x_i)²',
 	source: 'JCGM 100:2008 (GUM), 5.1.6 (from memory)',
-	validity: 'independent factors, each uncertain by no more than 100 %'
+	validity: 'independent factors, each uncertain by no more than 100%'
 };
 
 export const orderQuantityLaw: Law = {
 	id: 'order-quantity',
 	name: 'Safe order quantity',
 	formula: 'm_order = m · (1 + k·u) · (1 + margin), k = 2',
-	source:
-		'JCGM 100:2008 (GUM), 6.2.1 for k·u (from memory); margin 5 %: common practice, no source',
-	validity: 'u up to 100 %, margin 0 to 100 %; a coat that runs short costs more than a leftover'
+	source: 'JCGM 100:2008 (GUM), 6.2.1 for k·u (from memory); margin 5%: common practice, no source',
+	validity: 'u up to 100%, margin 0 to 100%; a coat that runs short costs more than a leftover'
 };
 
 /** Spilled, scraped off, mixed anew; common practice, no source. */

@@ -11,7 +11,7 @@ export const plasterMixLaw: Law = {
 	name: 'Water and plaster for a volume of slurry',
 	formula: 'm_p = V / (1 / ρ_p + w), m_w = w · m_p',
 	source: 'Volumes of water and powder added; ρ_p = 2.63 g/mL handbook value (from memory)',
-	validity: 'Water : plaster 0.25 to 1.5 by weight; about 2 %, less with air beaten in.'
+	validity: 'Water : plaster 0.25 to 1.5 by weight; about 2%, less with air beaten in.'
 };
 
 export const plasterDryLaw: Law = {

@@ -16,7 +16,7 @@ export const plateTableLaw: Law = {
 	formula: 'w = α · q · a⁴ / D, M = β · q · a², greatest values anywhere on the plate',
 	source:
 		"Tabulated here: simply supported by Navier's double series (Timoshenko & Woinowsky-Krieger 1959, Theory of Plates and Shells, art. 29-30), clamped by the Ritz method; strips by beam theory",
-	validity: "Poisson's ratio 0.3; α and β to four digits, 1 % between rows."
+	validity: "Poisson's ratio 0.3; α and β to four digits, 1% between rows."
 };
 
 // Each row: long side / short side, alpha, beta.

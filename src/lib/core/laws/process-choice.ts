@@ -13,8 +13,8 @@ import {
 export const processChoiceLaw: Law = {
 	id: 'process-choice',
 	name: 'Choice between glove, solid block and poured layer',
-	formula: 'least cost among the ways that fit days and handling limit; within 5 %, fewer days',
-	source: 'Comparison of estimates; the 5 % band is common practice, no source',
+	formula: 'least cost among the ways that fit days and handling limit; within 5%, fewer days',
+	source: 'Comparison of estimates; the 5% band is common practice, no source',
 	validity: 'As good as the estimates; other grounds (finish, undercut, stock) may overrule it.'
 };
 
@@ -48,7 +48,7 @@ function reasonFor(best: ProcessEstimate, other: ProcessEstimate, units: UnitSys
 	const verdict =
 		percent === 0
 			? 'at the same cost'
-			: `and costs ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'}`;
+			: `and costs ${Math.abs(percent)}% ${percent > 0 ? 'more' : 'less'}`;
 	return `The ${best.process} takes ${facts(best, units)}; the ${other.process} takes ${facts(other, units)}, ${verdict}.`;
 }
 

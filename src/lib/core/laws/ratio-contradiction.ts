@@ -13,7 +13,7 @@ export const ratioContradictionLaw: Law = {
 	id: 'ratio-contradiction',
 	name: 'Weight ratio, volume ratio and densities must agree',
 	formula: 'd = (r_A / r_B) / (v_A / v_B) / (ρ_A / ρ_B) − 1; agree when |d| ≤ tolerance',
-	source: 'definition of density (arithmetic); default tolerance 3 %: common practice, no source',
+	source: 'definition of density (arithmetic); default tolerance 3%: common practice, no source',
 	validity: 'two parts at one temperature; sheets round their ratios, so small gaps mean nothing'
 };
 

@@ -210,7 +210,7 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		isocyanate: false,
 		sensitizer: false,
 		molarMassGPerMol: of(176.2, IUPAC),
-		densityGPerMl: of(1.12, `${NPG}, 60 % solution (from memory)`),
+		densityGPerMl: of(1.12, `${NPG}, 60% solution (from memory)`),
 		flashC: of(52, `${NPG}, lowest of 52 to 93 (from memory)`)
 	},
 	'stoddard solvent': {

@@ -8,7 +8,7 @@ export const vaporPressureLaw: Law = {
 	formula: 'log₁₀(P / Pa) = A − B / (T + C), T in K',
 	source:
 		'Antoine equation; constants of Poling, Prausnitz & O’Connell 2001, 5th ed., app. A, as stored in the Python library chemicals 1.5.2',
-	validity: 'Inside the temperature range of each fit; pure liquid. About 1 to 5 %.'
+	validity: 'Inside the temperature range of each fit; pure liquid. About 1 to 5%.'
 };
 
 interface Antoine {
@@ -44,7 +44,7 @@ const ANTOINE: Partial<Readonly<Record<SubstanceId, Antoine>>> = {
 		minC: 15,
 		maxC: 60,
 		source:
-			'NIST Chemistry WebBook, fit from 32 °C; below it is extrapolated and overstates by about 7 %, the safe side'
+			'NIST Chemistry WebBook, fit from 32 °C; below it is extrapolated and overstates by about 7%, the safe side'
 	}
 };
 

@@ -17,7 +17,7 @@ export const smallestBatchLaw: Law = {
 	name: 'Smallest batch this scale can weigh',
 	formula: 'M = k · u · Σr · √(1/r_1² + 1/r_2²) / tolerance, with the two smallest parts',
 	source: 'JCGM 100:2008 (GUM), 5.1.6 and 6.3 (from memory)',
-	validity: 'readability 0.001 to 1,000 g; tolerance 0.01 % to 50 %; k = 2 covers about 95 %'
+	validity: 'readability 0.001 to 1,000 g; tolerance 0.01% to 50%; k = 2 covers about 95%'
 };
 
 /** Coverage factor for about 95 %; GUM 6.3.3 (from memory). */

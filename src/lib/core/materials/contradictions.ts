@@ -173,7 +173,7 @@ function volatileContradictions({ volatiles = [] }: Sheet): SheetContradiction[]
 	return [
 		{
 			field: 'volatiles.0.fraction',
-			message: `What evaporates comes to ${shown(100 * statedValue)} % of the mix; accepted: 100 % at most.`,
+			message: `What evaporates comes to ${shown(100 * statedValue)}% of the mix; accepted: 100% at most.`,
 			statedValue,
 			expectedValue: 1
 		}

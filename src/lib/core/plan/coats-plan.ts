@@ -140,7 +140,7 @@ function traceCoat(
 		],
 		low: thicknessMm * (1 - thicknessSpread),
 		high: thicknessMm * (1 + thicknessSpread),
-		note: 'Rounded to 0.1 mm; check with a pin gauge, a brush leaves about ± 10 %.'
+		note: 'Rounded to 0.1 mm; check with a pin gauge, a brush leaves about ± 10%.'
 	});
 	traced(draft, `${path}.volumeMl`, {
 		label: `${title}: volume on pattern and flange`,

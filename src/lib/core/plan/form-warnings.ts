@@ -48,7 +48,7 @@ function warnOfUndercut(draft: Draft, undercutMm: number, gloveMm: number): void
 		warn(draft, 'warn', 'undercut-stretch', 'pattern', text);
 	} else if (stretchPct > build.elongationPct * STRETCH_SHARE) {
 		const isTorn = stretchPct > build.elongationPct;
-		const text = `To come off ${undercutMm} mm of undercut the glove stretches by about ${Math.round(stretchPct)} %; ${build.name} takes ${Math.round(build.elongationPct * STRETCH_SHARE)} % again and again and tears at ${build.elongationPct} %.`;
+		const text = `To come off ${undercutMm} mm of undercut the glove stretches by about ${Math.round(stretchPct)}%; ${build.name} takes ${Math.round(build.elongationPct * STRETCH_SHARE)}% again and again and tears at ${build.elongationPct}%.`;
 		warn(draft, isTorn ? 'refuse' : 'warn', 'undercut-stretch', 'pattern', text);
 	}
 	if (undercutMm > gloveMm) {

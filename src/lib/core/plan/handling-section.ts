@@ -110,7 +110,7 @@ function warnOfStretch(
 ): void {
 	const { build } = draft.inputs.materials;
 	if (undercut.depthMm === 0 || stretchFraction === 0) return;
-	const pct = (fraction: number): string => `${Math.round(100 * fraction)} %`;
+	const pct = (fraction: number): string => `${Math.round(100 * fraction)}%`;
 	if (elongationFraction === null) {
 		const text = `The data sheet of ${build.name} gives no elongation, so nobody can compute whether the glove stretches over ${short(undercut.depthMm)} of undercut.`;
 		return warn(draft, 'warn', 'undercut-stretch', 'pattern', text);

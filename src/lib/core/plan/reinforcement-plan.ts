@@ -4,7 +4,7 @@ const fiberLaw = tradeLaw(
 	'shell-fiber',
 	'Cloth or strand in a round',
 	'm_fiber = f · V · ρ, 1 / ρ = f / ρ_fiber + (1 − f) / ρ_mix',
-	'30 % by weight in a hand laminate, 5 % in a paste, 3 % in plaster'
+	'30% by weight in a hand laminate, 5% in a paste, 3% in plaster'
 );
 
 const layersLaw = tradeLaw(

@@ -108,7 +108,7 @@ function filmDryS(draft: Draft): number {
 	const statedS = dryS(draft, 'release.filmDryS', film, 'filmDryS', 1);
 	const band = filmDryingBand(draft);
 	if (!band) {
-		const text = `At ${draft.temperatureC} °C and ${draft.humidityPct} % no drying time of the parting film can be computed: dry or move the air, and go by touch.`;
+		const text = `At ${draft.temperatureC} °C and ${draft.humidityPct}% no drying time of the parting film can be computed: dry or move the air, and go by touch.`;
 		warn(draft, 'warn', 'film-drying', 'release', text);
 		return statedS;
 	}

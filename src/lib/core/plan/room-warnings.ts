@@ -27,7 +27,7 @@ function warnOfMoisture(draft: Draft, temperatureC: number, humidityPct: number)
 	const air = { temperatureC, humidityPct };
 	const state = moistureWarning(air);
 	if (state === 'fit') return;
-	const text = `At ${temperatureC} °C and ${humidityPct} % the air can make a urethane foam: dry the room, keep part A shut, and keep the pattern above ${lowestSurfaceC(air).toFixed(1)} °C (dew point and a margin).`;
+	const text = `At ${temperatureC} °C and ${humidityPct}% the air can make a urethane foam: dry the room, keep part A shut, and keep the pattern above ${lowestSurfaceC(air).toFixed(1)} °C (dew point and a margin).`;
 	warn(draft, state === 'stop' ? 'refuse' : 'warn', 'moisture', 'room', text);
 }
 

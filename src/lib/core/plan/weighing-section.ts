@@ -25,7 +25,7 @@ const smallestCupLaw = tradeLaw(
 const toleranceLaw = tradeLaw(
 	'ratio-tolerance',
 	'How far a ratio by weight may be off',
-	'as the data sheet says; 2 % where it says nothing',
+	'as the data sheet says; 2% where it says nothing',
 	'materials that cure by ratio; the data sheet decides'
 );
 
@@ -111,7 +111,7 @@ function weighing(
 							computed('m_1', first.part, first.massG, 'g'),
 							computed('m_2', second.part, second.massG, 'g')
 						],
-						note: 'One standard uncertainty; twice that covers about 95 %.'
+						note: 'One standard uncertainty; twice that covers about 95%.'
 					})
 				)
 			: null;

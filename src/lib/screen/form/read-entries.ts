@@ -61,10 +61,15 @@ export function readEntries(draft: unknown, fields: NumberFields, system: UnitSy
 const below = (path: string, key: string | number): string =>
 	path === '' ? String(key) : `${path}.${key}`;
 
+/** No space before a percent sign, as American English sets it. */
+function withUnit(number: string, unit: string): string {
+	return unit === '' || unit === '%' ? number + unit : `${number} ${unit}`;
+}
+
 /** "a whole number such as 2", "a number such as 12.5 in": what a box takes. */
 export function acceptedNumber({ unit, isWhole }: Measure, whole = isWhole): string {
 	const example = whole ? '2' : '12.5';
-	return `a ${whole ? 'whole ' : ''}number such as ${example}${unit === '' ? '' : ` ${unit}`}`;
+	return `a ${whole ? 'whole ' : ''}number such as ${withUnit(example, unit)}`;
 }
 
 /**
@@ -78,5 +83,5 @@ export function limitText(value: number, measure: Measure | undefined, side: 'le
 	const step = exact === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(exact))) + 1 - digits);
 	const steps = Number((exact / step).toPrecision(12));
 	const text = numberText((side === 'least' ? Math.ceil(steps) : Math.floor(steps)) * step, digits);
-	return measure.unit === '' ? text : `${text} ${measure.unit}`;
+	return withUnit(text, measure.unit);
 }

@@ -38,7 +38,7 @@ export const MIXED: readonly PlainField<(PlainKey & KindField) | 'mixedDensityGP
 	{
 		key: 'ratioToleranceFraction',
 		label: 'Ratio may be off by',
-		hint: 'The data sheet’s tolerance; 2 % when left blank'
+		hint: 'The data sheet’s tolerance; 2% when left blank'
 	}
 ];
 

@@ -67,7 +67,7 @@ function shellWords(
 		return { key: 'shell', title, lines: [line], isHard: false };
 	}
 	const lines = [
-		`Over a glove of ${show(gloveMm, 'mm')} a shell in one piece locks: even ${way}, its best direction, over ${show(lockedCm2, 'cm2')}, ${Math.round(100 * lockedFraction)} % of what it lies on.`
+		`Over a glove of ${show(gloveMm, 'mm')} a shell in one piece locks: even ${way}, its best direction, over ${show(lockedCm2, 'cm2')}, ${Math.round(100 * lockedFraction)}% of what it lies on.`
 	];
 	if (parted) {
 		const left = parted.lockedCm2;
@@ -123,7 +123,7 @@ function undercutWords(
 	];
 	if (stretch.fraction > 0) {
 		lines.push(
-			`Pulled straight off, the ring ${show(stretch.zMm, 'mm')} up stretches most: by ${Math.round(100 * stretch.fraction)} % at most, less when peeled from an open side.`
+			`Pulled straight off, the ring ${show(stretch.zMm, 'mm')} up stretches most: by ${Math.round(100 * stretch.fraction)}% at most, less when peeled from an open side.`
 		);
 	}
 	if (!elongation) return { key: 'undercut', title, lines, isHard: true };
@@ -132,7 +132,7 @@ function undercutWords(
 	lines.push(
 		usable === null
 			? `The sheet of ${name} gives no elongation: nobody can compute whether it stands that.`
-			: `${name} takes ${Math.round(100 * usable)} % again and again: ${stretch.fraction <= usable ? 'enough' : 'not enough'}.`
+			: `${name} takes ${Math.round(100 * usable)}% again and again: ${stretch.fraction <= usable ? 'enough' : 'not enough'}.`
 	);
 	return { key: 'undercut', title, lines, isHard: usable === null || stretch.fraction > usable };
 }

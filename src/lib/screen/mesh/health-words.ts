@@ -16,7 +16,7 @@ const many = (count: number, one: string, more: string): string =>
 
 /** Two digits; what is less than a thousandth of a percent is said to be so. */
 const percent = (fraction: number): string =>
-	fraction < 1e-5 ? 'less than 0.001 %' : `${Number((100 * fraction).toPrecision(2))} %`;
+	fraction < 1e-5 ? 'less than 0.001%' : `${Number((100 * fraction).toPrecision(2))}%`;
 
 const FAULT_WORDS: Record<FaultKind, (count: number) => string> = {
 	'open edges': (n) => `${many(n, 'edge has', 'edges have')} a triangle on one side only: a hole`,

@@ -35,7 +35,7 @@ export function readPlacement(draft: PlacementDraft, rests: readonly Rest[]): Pl
 		const value = readNumber(draft[key]);
 		if (value !== null && value >= min && value <= max) return value;
 		errors[key] =
-			`“${draft[key].slice(0, 40)}” is not accepted; accepted: ${min} to ${max} ${unit}.`;
+			`“${draft[key].slice(0, 40)}” is not accepted; accepted: ${min} to ${max}${unit}.`;
 		return Number.NaN;
 	};
 	const scale = within('scalePct', 1, 10_000, '%') / 100;

@@ -9,7 +9,7 @@ export function lostVolumeWords({
 	const moved = Number(movedMm.toPrecision(2));
 	const off = Number((100 * Math.abs(volumeOffFraction)).toPrecision(2));
 	return (
-		`So fine a mesh is judged on a coarser copy; this one’s volume is off by ${off} %, more than 0.5 %: ` +
+		`So fine a mesh is judged on a coarser copy; this one’s volume is off by ${off}%, more than 0.5%: ` +
 		`walls or gaps thinner than about ${moved} mm fell together in it. Area, volume and sizes are of the whole ` +
 		`mesh and hold. Reduce the mesh to ${most} triangles or fewer where it was drawn, keeping its thin walls; ` +
 		`then it is judged as it is.`
@@ -23,7 +23,7 @@ export function simplifiedWords({ triangles, movedMm, volumeOffFraction }: Simpl
 	const off = Number((100 * Math.abs(volumeOffFraction)).toPrecision(2));
 	return (
 		`Area, volume and sizes are of the whole mesh; coats, bridged places, opening, section and picture of ` +
-		`a copy of ${count} triangles, its corners moved by up to ${moved} mm, its volume off by ${off} %: ` +
+		`a copy of ${count} triangles, its corners moved by up to ${moved} mm, its volume off by ${off}%: ` +
 		`what is finer may be missed.`
 	);
 }

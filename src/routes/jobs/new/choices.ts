@@ -63,6 +63,14 @@ export function readQuery(query: URLSearchParams): Choices {
 	return choicesSchema.parse(formTree(query));
 }
 
+/** What was chosen for a field of this name, "additions.0.name"; empty for none. */
+export function choiceAt(choices: Choices, name: string): string {
+	const value = name
+		.split('.')
+		.reduce<unknown>((node, key) => (node ? Reflect.get(Object(node), key) : undefined), choices);
+	return typeof value === 'string' ? value : '';
+}
+
 interface Override {
 	key:
 		| 'gloveThicknessMm'
@@ -99,3 +107,12 @@ export const OVERRIDES: readonly Override[] = [
 	},
 	{ key: 'people', label: 'People', whole: true }
 ];
+
+/** What a field of the choices is called, by its name. */
+export function choiceLabel(name: string): string {
+	const [root = '', key = ''] = name.split('.');
+	const slot = SLOTS.find((each) => each.slot === (root === 'made' ? key : root));
+	if (slot) return root === 'made' ? `${slot.label}: lot made on` : slot.label;
+	if (root === 'start') return 'Start';
+	return OVERRIDES.find((each) => each.key === root)?.label ?? 'Additions to a mix';
+}

@@ -11,7 +11,7 @@ export const rules = {
 	weighFirst: 'weigh the cup first',
 	partMissing: (parts: string) => `part ${parts} is not in the cup yet`,
 	offRatio: ({ offPct, mostPct }: { offPct: string; mostPct: string }) =>
-		`the cup is ${offPct} % off ratio, more than ${mostPct} %: correct it by adding the other part`,
+		`the cup is ${offPct}% off ratio, more than ${mostPct}%: correct it by adding the other part`,
 	fitsNoCup: (given: { massG: number; volumeMl: number; largestMl: number }) =>
 		`${given.massG} g take up ${given.volumeMl} mL, and the largest cup of this shop holds ${given.largestMl} mL to its brim: type what the scale showed, part by part, without the cup`,
 	partsTooLong: (until: string) =>
