@@ -4,12 +4,13 @@ import { convexHull } from '../../src/lib/core/mesh/convex-hull';
 import { measuresOf } from '../../src/lib/core/mesh/measures';
 import type { Mesh } from '../../src/lib/core/mesh/mesh';
 import { SurfaceDistance } from '../../src/lib/core/mesh/surface-distance';
+import { unreachedOf } from '../../src/lib/core/mesh/unreached';
 import { undercutOf } from '../../src/lib/core/mesh/undercut';
 import { bridgingOf } from '../../src/lib/core/mesh/bridging';
 import { bunnyMesh } from '../fixtures/mesh-bunny';
 import { grooved, slotted } from '../fixtures/mesh-recesses';
 import { box, frustum, mapped, sphere } from '../fixtures/mesh-solids';
-import { KERNEL, loadKernel, toKernel } from './mesh-kernel';
+import { fromKernel, KERNEL, loadKernel, toKernel } from './mesh-kernel';
 import { outsideCase } from './outside-case';
 
 const kernel = await loadKernel();
@@ -192,6 +193,26 @@ describe('closed forms of recesses and undercuts', () => {
 			bridgingOf(slotted(2, 6, 16), { reachMm: 1.2 }).places.find(({ kind }) => kind !== 'foot')!
 				.depthMm,
 		tolerance: { fraction: 0.02 }
+	});
+	const [hole, ball, tips] = [1, 1.5, 10];
+	const drilled = fromKernel(
+		toKernel(kernel, box(20, 16, 50)).subtract(
+			kernel.Manifold.cylinder(41, hole, hole, 64).translate([10, 8, 10])
+		)
+	);
+	outsideCase({
+		what: 'box with a blind hole of 2 mm, 40 mm deep: out of reach of a brush of 3 mm whose tips go 10 mm farther',
+		source: 'wall and floor of a cylinder below √((t + r)² − a²) − √(r² − a²) (geometry)',
+		unit: 'cm²',
+		expected:
+			(2 *
+				Math.PI *
+				hole *
+				(40 - Math.sqrt((tips + ball) ** 2 - hole ** 2) + Math.sqrt(ball ** 2 - hole ** 2)) +
+				Math.PI * hole ** 2) /
+			100,
+		got: () => unreachedOf(drilled, { widthMm: 2 * ball, reachMm: tips }).areaCm2,
+		tolerance: { fraction: 0.005 }
 	});
 	outsideCase({
 		what: 'cone leaned outward by 15°, 30 mm high: undercut',

@@ -8,6 +8,9 @@ import { healthWords, mendingWords } from '../../src/lib/screen/mesh/health-word
 import { faceName, firstDraft, readPlacement } from '../../src/lib/screen/mesh/placement-draft';
 import { places as spanish } from '../../src/lib/core/language/es/places';
 import { placeText } from '../../src/lib/core/geometry/place-text';
+import { NARROWEST_BRUSH } from '../../src/lib/core/geometry/brush';
+import { brushDraft, readBrush } from '../../src/lib/screen/mesh/brush-draft';
+import { unreachedPlaceText, unreachedText } from '../../src/lib/screen/mesh/unreached-words';
 import { placeSpot, recessesOf } from '../../src/lib/screen/mesh/place-spot';
 import {
 	marksOnCut,
@@ -252,4 +255,25 @@ test('parts joined into one body are told, and parts that nobody looked into are
 	const { verdict, left } = healthWords({ ...health, unlookedParts: 12 }, none);
 	expect(verdict).toContain('as far as it was searched');
 	expect(left[0]).toContain('12 small ones were not looked at');
+});
+
+test('the narrowest brush is typed in the shop’s unit, and says what is accepted', () => {
+	expect(readBrush(brushDraft('SI'), 'SI')).toEqual({ brush: NARROWEST_BRUSH, errors: {} });
+	expect(readBrush(brushDraft('US'), 'US').brush).toEqual(NARROWEST_BRUSH);
+	const { brush, errors } = readBrush({ width: '0', reach: 'far' }, 'SI');
+	expect(brush).toBeNull();
+	expect(errors.width).toContain('accepted: 0.5 mm to 50 mm');
+	expect(errors.reach).toContain('“far” is not accepted');
+});
+
+test('what no brush reaches is said with its area, its places and what to do', () => {
+	const brush = NARROWEST_BRUSH;
+	const place = { number: 1, xMm: 0, yMm: 0, zMm: 20, widthMm: 2, depthMm: 39.6, areaCm2: 1.9 };
+	const text = unreachedText({ brush, areaCm2: 1.9, places: [place], unlistedPlaces: 0 }, 'SI');
+	expect(text).toMatch(/^1\.9 cm² in 1 place is left out of the exposed area: a brush 3 mm wide/);
+	expect(unreachedPlaceText(place, brush, 'SI')).toBe('hole or slot, 2 mm wide, 40 mm deep');
+	expect(unreachedPlaceText({ ...place, widthMm: 12 }, brush, 'SI')).toContain('behind a neck');
+	expect(unreachedText({ brush, areaCm2: 0, places: [], unlistedPlaces: 0 }, 'SI')).toContain(
+		'reaches everything'
+	);
 });

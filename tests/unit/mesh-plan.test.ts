@@ -201,3 +201,18 @@ describe('how glove and shell come off, in the plan', () => {
 		}
 	);
 });
+
+test('what no brush reaches is warned of with its area and what to do; where all is reached, nothing', () => {
+	const codes = (body: MeshBody) =>
+		planOf(body).warnings.filter(({ code }) => code === 'out-of-reach');
+	const brush = { widthMm: 3, reachMm: 10 };
+	const none = { brush, areaCm2: 0, places: [], unlistedPlaces: 0 };
+	const place = { number: 1, xMm: 0, yMm: 0, zMm: 20, widthMm: 2, depthMm: 40, areaCm2: 1.9 };
+	expect(codes({ ...base, unreached: none })).toEqual([]);
+	expect(codes(base)).toEqual([]);
+	const [said] = codes({ ...base, unreached: { ...none, areaCm2: 1.9, places: [place] } });
+	expect(said).toMatchObject({ severity: 'warn', where: 'pattern' });
+	expect(said!.text).toMatch(
+		/does not reach 1\.9 cm² of the pattern, in 1 deep narrow place: plug/
+	);
+});

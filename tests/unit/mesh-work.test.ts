@@ -51,6 +51,7 @@ test('a file is opened, laid down, measured, cut and drawn; each finding is said
 	expect(heard('health')[0]?.health.trust).toEqual({ area: true, volume: true, distance: true });
 	await Promise.all([work.place(flat), work.judge(coats)]);
 	expect(heard('measured')[0]?.measured.numbers.volumeMl).toBeCloseTo(72, 9);
+	expect(heard('unreached')[0]?.unreached).toMatchObject({ areaCm2: 0, places: [] });
 	expect(heard('offsets')[0]?.offsets).toHaveLength(8);
 	expect(heard('places')[0]?.found.places.length).toBeGreaterThan(0);
 	work.section({ across: 'length', atMm: 0 }, [3, 6]);

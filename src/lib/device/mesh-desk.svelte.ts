@@ -1,3 +1,4 @@
+import { NARROWEST_BRUSH, type Brush, type Unreached } from '../core/geometry/brush';
 import type { MeshBody, MeshBridging } from '../core/geometry/mesh-body';
 import type { MeshHandling } from '../core/geometry/mesh-handling';
 import { keepsVolume, type SimplifiedCopy } from '../core/mesh/coarser';
@@ -36,6 +37,7 @@ export class MeshDesk {
 	faultsAt = $state.raw<Spot[]>([]);
 	/** Null when all triangles are judged. */
 	simplified = $state.raw<SimplifiedCopy | null>(null);
+	unreached = $state.raw<Unreached | null>(null);
 	offsets = $state.raw<MeshBody['offsets'] | null>(null);
 	found = $state.raw<FoundPlaces | null>(null);
 	/** For other coats than the first build coat. */
@@ -68,10 +70,10 @@ export class MeshDesk {
 		this.#ask({ kind: 'demo', demo });
 	}
 
-	/** Lays the mesh down and measures it. */
-	place(placement: Placement): void {
+	/** Lays the mesh down and measures it, as far as this brush reaches. */
+	place(placement: Placement, brush: Brush = NARROWEST_BRUSH): void {
 		this.#forgetBoard();
-		this.#ask({ kind: 'place', placement });
+		this.#ask({ kind: 'place', placement, brush });
 	}
 
 	/** Looks what these coats bridge, and how glove and shell come off. */
@@ -131,6 +133,7 @@ export class MeshDesk {
 		this.measured = null;
 		this.simplified = null;
 		this.faultsAt = [];
+		this.unreached = null;
 		this.offsets = null;
 		this.section = null;
 		this.model = null;
@@ -174,7 +177,8 @@ export class MeshDesk {
 			this.measured = said.measured;
 			this.faultsAt = said.faultsAt;
 			this.simplified = said.simplified;
-		} else if (said.kind === 'offsets') this.offsets = said.offsets;
+		} else if (said.kind === 'unreached') this.unreached = said.unreached;
+		else if (said.kind === 'offsets') this.offsets = said.offsets;
 		else if (said.kind === 'places') this.found = said.found;
 		else if (said.kind === 'bridgings') this.bridgings = said.bridgings;
 		else if (said.kind === 'handling') {

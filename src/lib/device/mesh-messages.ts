@@ -1,3 +1,4 @@
+import type { Brush, Unreached } from '../core/geometry/brush';
 import type { MeshBody, MeshBridging, MeshPlace } from '../core/geometry/mesh-body';
 import type { MeshHandling } from '../core/geometry/mesh-handling';
 import type { SimplifiedCopy } from '../core/mesh/coarser';
@@ -17,7 +18,7 @@ import type { UnitGuess } from '../core/mesh/unit-guess';
 export type MeshAsk =
 	| { kind: 'open'; file: Blob; name: string }
 	| { kind: 'demo'; demo: DemoPattern['id'] }
-	| { kind: 'place'; placement: Placement }
+	| { kind: 'place'; placement: Placement; brush: Brush }
 	| { kind: 'judge'; coats: JudgedCoats }
 	| { kind: 'section'; cut: CutPlace; outersMm: number[] }
 	| { kind: 'model'; layer: ModelLayer };
@@ -105,6 +106,7 @@ export type MeshSaid =
 			faultsAt: Spot[];
 			simplified: SimplifiedCopy | null;
 	  }
+	| { kind: 'unreached'; unreached: Unreached }
 	| { kind: 'offsets'; offsets: MeshBody['offsets'] }
 	| { kind: 'places'; found: FoundPlaces }
 	| { kind: 'bridgings'; bridgings: MeshBridging[] }

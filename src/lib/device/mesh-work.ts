@@ -1,3 +1,4 @@
+import { NARROWEST_BRUSH, type Brush } from '../core/geometry/brush';
 import type { MeshBridging } from '../core/geometry/mesh-body';
 import { bridgingOf, type Bridging } from '../core/mesh/bridging';
 import { judgedMesh, keepsVolume } from '../core/mesh/coarser';
@@ -19,6 +20,7 @@ import { binaryStlMeasures } from '../core/mesh/stl-measures';
 import { SurfaceDistance } from '../core/mesh/surface-distance';
 import { dot } from '../core/mesh/vector';
 import { guessUnit } from '../core/mesh/unit-guess';
+import { unreachedOf } from '../core/mesh/unreached';
 import { binaryStl } from '../core/mesh/write-stl';
 import { modelOf } from './mesh-layers';
 import type {
@@ -121,12 +123,12 @@ export class MeshWork {
 	}
 
 	/** Lays the mesh on the board and measures it; a newer call ends an older one between its steps. */
-	place(placement: Placement): Promise<void> {
-		this.#placing = this.#lay(placement);
+	place(placement: Placement, brush: Brush = NARROWEST_BRUSH): Promise<void> {
+		this.#placing = this.#lay(placement, brush);
 		return this.#placing;
 	}
 
-	async #lay(placement: Placement): Promise<void> {
+	async #lay(placement: Placement, brush: Brush): Promise<void> {
 		const round = (this.#round += 1);
 		const isOver = async (stage: string): Promise<boolean> => {
 			this.#progress(stage);
@@ -151,6 +153,10 @@ export class MeshWork {
 		);
 		const measured = measuredPattern(whole);
 		this.#say({ kind: 'measured', measured, faultsAt: faultsAt ?? [], simplified });
+		if (board.isSolid && !(await isOver('Looking what no brush reaches'))) {
+			const unreached = unreachedOf(board.mesh, brush, this.#surfaceOf(board));
+			this.#say({ kind: 'unreached', unreached });
+		}
 		if (board.isSolid && !(await isOver('Computing the coats'))) {
 			const offsets = patternOffsets(board.mesh, this.#surfaceOf(board));
 			if (round === this.#round) this.#say({ kind: 'offsets', offsets });

@@ -21,7 +21,7 @@ async function answer(ask: MeshAsk): Promise<void> {
 		if (ask.file.size > MOST_BYTES) say({ kind: 'refused', refusal: tooLarge(ask.file.size) });
 		else await work.open(await bytesOf(ask.file), ask.name);
 	} else if (ask.kind === 'demo') await work.openDemo(ask.demo);
-	else if (ask.kind === 'place') await work.place(ask.placement);
+	else if (ask.kind === 'place') await work.place(ask.placement, ask.brush);
 	else if (ask.kind === 'judge') await work.judge(ask.coats);
 	else if (ask.kind === 'section') work.section(ask.cut, ask.outersMm);
 	else {

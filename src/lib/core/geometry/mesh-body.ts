@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { unreachedSchema } from './brush';
 import { meshHandlingSchema } from './mesh-handling';
 import type { Surface } from './pattern';
 
@@ -80,7 +81,9 @@ export const meshBodySchema = z.strictObject({
 	/** The same for coats of several reaches, that one among them; older patterns have none. */
 	bridgings: z.array(bridgingSchema).max(8).optional(),
 	/** Older patterns have none. */
-	handling: meshHandlingSchema.optional()
+	handling: meshHandlingSchema.optional(),
+	/** What the narrowest brush leaves out, no part of the exposed area; older patterns have none. */
+	unreached: unreachedSchema.optional()
 });
 export type MeshBody = z.infer<typeof meshBodySchema>;
 

@@ -2,6 +2,7 @@ import { CAREFUL, QUICK, RollingBall } from './ball-contact';
 import type { CoatedVertices } from './coated-vertices';
 import { vertexAt, type Mesh } from './mesh';
 import type { SurfaceDistance } from './surface-distance';
+import { subtract, unitOf } from './vector';
 import { vertexLinks } from './vertex-links';
 
 export interface BridgedDepths {
@@ -15,16 +16,21 @@ export interface BridgedDepths {
 const GAIN = 0.98;
 /** … this often at most. */
 const MOST_VISITS = 20;
+/** Gap kept of a vertex that was rolled to and is touched, so that it differs from one where the ball fits by itself, mm. */
+const TOUCHING = 1e-9;
 
 /**
  * How far from each vertex a coat stays that reaches `reachMm` around corners: the morphological closing
  * of the pattern by a ball, seen from the surface. Balls are rolled inward from where they touch.
+ *
+ * @param isOpen - for each vertex 1 where a ball may start from; all where it fits when left out
  */
 export function bridgedDepths(
 	mesh: Mesh,
 	{ normals }: CoatedVertices,
 	surface: SurfaceDistance,
-	reachMm: number
+	reachMm: number,
+	isOpen: Uint8Array | null = null
 ): BridgedDepths {
 	const { positions } = mesh;
 	const count = positions.length / 3;
@@ -40,12 +46,15 @@ export function bridgedDepths(
 	};
 	const normalAt = (v: number) => vertexAt({ positions: normals }, v);
 	const centerAt = (v: number) => vertexAt({ positions: centers }, v);
+	/** From a vertex that the ball touches toward the ball's center. */
+	const leanAt = (v: number) => unitOf(subtract(centerAt(v), vertexAt(mesh, v)));
 	const queue: number[] = [];
 	for (let v = 0; v < count; v += 1) {
 		const i = 3 * v;
 		const isMet = normals[i] !== 0 || normals[i + 1] !== 0 || normals[i + 2] !== 0;
 		if (!isMet) depthsMm[v] = 0;
 		else if (
+			(isOpen?.[v] ?? 1) === 1 &&
 			ball.fitsAt(
 				positions[i]!,
 				positions[i + 1]!,
@@ -67,11 +76,11 @@ export function bridgedDepths(
 			if (depthsMm[v] === 0 || visits[v]! >= MOST_VISITS) continue;
 			const point = vertexAt(mesh, v);
 			// Over a lip the ball must first be tipped: rolled, it would come to rest on the near side.
-			if (depthsMm[u] === 0) ball.tipAt(vertexAt(mesh, u), normalAt(u), normalAt(v));
+			if (depthsMm[u]! <= TOUCHING) ball.tipAt(vertexAt(mesh, u), leanAt(u), normalAt(v));
 			else [ball.x, ball.y, ball.z] = centerAt(u);
 			if (ball.gapTo(point) > depthsMm[v]! * GAIN) continue;
 			visits[v]! += 1;
-			keep(v, Math.max(1e-9, ball.rollTo(point, QUICK)));
+			keep(v, Math.max(TOUCHING, ball.rollTo(point, QUICK)));
 			queue.push(v);
 		}
 	}
@@ -85,7 +94,7 @@ export function bridgedDepths(
 			if (ball.gapTo(vertexAt(mesh, v)) < gap) nearest = links[k]!;
 			[ball.x, ball.y, ball.z] = centerAt(nearest);
 		}
-		keep(v, Math.max(1e-9, ball.rollTo(vertexAt(mesh, v), CAREFUL)));
+		keep(v, Math.max(TOUCHING, ball.rollTo(vertexAt(mesh, v), CAREFUL)));
 	}
 	// Nothing rolls into a part that no ball touches anywhere: it is left out, not called infinite.
 	for (let v = 0; v < count; v += 1) if (depthsMm[v] === Infinity) depthsMm[v] = 0;

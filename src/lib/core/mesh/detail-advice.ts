@@ -1,4 +1,4 @@
-import type { BridgedPlace } from './bridging';
+import type { BridgedPlace } from './bridged-places';
 
 type Recess = Pick<BridgedPlace, 'kind'>;
 

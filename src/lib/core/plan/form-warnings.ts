@@ -1,4 +1,5 @@
 import { lieOn } from '../geometry/overhang';
+import type { MeshBody } from '../geometry/mesh-body';
 import type { Body } from '../geometry/pattern';
 import { bodyProblems } from '../geometry/solids';
 import { warn, type Draft } from './trace';
@@ -24,6 +25,7 @@ export function warnOfForm(draft: Draft, gloveMm: number): void {
 	}
 	const { body } = inputs.pattern;
 	const undercutMm = Math.max(inputs.pattern.undercutMm, overhangOf(body));
+	if (body.kind === 'mesh') warnOfUnreached(draft, body);
 	// Where the mesh was looked at, it says more than one depth can.
 	if (body.kind === 'mesh' && body.handling) return;
 	if (undercutMm === 0 && surface.steepestWallDeg > 90.5) {
@@ -37,6 +39,15 @@ export function warnOfForm(draft: Draft, gloveMm: number): void {
 			warn(draft, 'warn', 'hole-closed', 'pattern', text);
 		}
 	}
+}
+
+/** What no brush reaches is on nobody's list unless the plan says so. */
+function warnOfUnreached(draft: Draft, { unreached }: MeshBody): void {
+	if (!unreached || unreached.areaCm2 === 0) return;
+	const { brush, areaCm2, places, unlistedPlaces } = unreached;
+	const count = places.length + unlistedPlaces;
+	const text = `A brush ${brush.widthMm} mm wide does not reach ${Number(areaCm2.toPrecision(2))} cm² of the pattern, in ${count} deep narrow ${count === 1 ? 'place' : 'places'}: plug them flush before the release goes on, or let thin material drip in until they stand full. The pattern’s page lists them.`;
+	warn(draft, 'warn', 'out-of-reach', 'pattern', text);
 }
 
 function warnOfUndercut(draft: Draft, undercutMm: number, gloveMm: number): void {

@@ -1,3 +1,4 @@
+import type { Unreached } from '$lib/core/geometry/brush';
 import type { MeshBody } from '$lib/core/geometry/mesh-body';
 import type { Body, Surface } from '$lib/core/geometry/pattern';
 import { measuresOf, type SolidMeasures } from '$lib/core/geometry/solid-measures';
@@ -83,7 +84,8 @@ const measured = (label: string): Law => ({
 });
 
 const MESH_FORMULAS: Record<SurfaceKey, string> = {
-	exposedAreaCm2: 'A = Σ ½·|a × b| of the triangles that do not lie on the board',
+	exposedAreaCm2:
+		'A = Σ ½·|a × b| of the triangles that do not lie on the board, less what the narrowest brush does not reach',
 	volumeMl: 'V = Σ ⅙·p·(a × b) of all triangles',
 	footprintCm2: 'F = Σ ½·|a × b| of the triangles that lie on the board',
 	heightMm: 'h = highest corner above the lowest',
@@ -110,9 +112,21 @@ function fromMesh({ key, label }: Asked, body: MeshBody): Pick<Figure, 'law' | '
 			input('file', 'mesh file', body.file.name, 'text'),
 			input('n', 'triangles', body.triangles, 'count'),
 			input('u', 'one unit of the file', body.unitMm, 'mm'),
-			input('k', 'enlarged to', body.scale, 'fraction')
+			input('k', 'enlarged to', body.scale, 'fraction'),
+			...(key === 'exposedAreaCm2' && body.unreached ? leftOut(body.unreached, input) : [])
 		]
 	};
+}
+
+type Input = (symbol: string, label: string, value: number, unit: Unit) => FigureInput;
+
+/** By which brush is decided what counts as reached. */
+function leftOut({ brush, areaCm2 }: Unreached, input: Input): FigureInput[] {
+	return [
+		input('w', 'narrowest brush', brush.widthMm, 'mm'),
+		input('b', 'reach of its tips beyond that (common practice, no source)', brush.reachMm, 'mm'),
+		input('U', 'left out: no brush reaches it', areaCm2, 'cm2')
+	];
 }
 
 /** The numbers of a pattern's shape, each with the solids it was summed from. */

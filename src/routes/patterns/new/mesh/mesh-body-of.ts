@@ -1,3 +1,4 @@
+import type { Unreached } from '$lib/core/geometry/brush';
 import type { MeshBody, MeshBridging } from '$lib/core/geometry/mesh-body';
 import type { MeshHandling } from '$lib/core/geometry/mesh-handling';
 import type { SimplifiedCopy } from '$lib/core/mesh/coarser';
@@ -13,6 +14,7 @@ interface Known {
 	health: Health | null;
 	measured: MeasuredPattern | null;
 	simplified: SimplifiedCopy | null;
+	unreached: Unreached | null;
 	offsets: MeshBody['offsets'] | null;
 	found: FoundPlaces | null;
 	bridgings: MeshBridging[] | null;
@@ -25,8 +27,8 @@ const MOST_LINES = 30;
 
 /** The pattern's body as far as it is known; null until all of it is measured. */
 export function meshBodyOf(known: Known, placement: Placement | null): MeshBody | null {
-	const { opened, health, measured, offsets, found, bridgings, handling } = known;
-	if (!opened || !health || !measured || !offsets || !placement) return null;
+	const { opened, health, measured, unreached, offsets, found, bridgings, handling } = known;
+	if (!opened || !health || !measured || !unreached || !offsets || !placement) return null;
 	if (!found || !bridgings || !handling) return null;
 	const words = healthWords(health, opened.repairs);
 	const onCopy = known.simplified ? [simplifiedWords(known.simplified)] : [];
@@ -45,6 +47,8 @@ export function meshBodyOf(known: Known, placement: Placement | null): MeshBody 
 		turnDeg: placement.turnDeg,
 		health: [words.verdict, ...onCopy, ...words.repaired, ...words.left].slice(0, MOST_LINES),
 		...measured.numbers,
+		exposedAreaCm2: measured.numbers.exposedAreaCm2 - unreached.areaCm2,
+		unreached,
 		offsets,
 		bridgeReachMm: found.reachMm,
 		places: found.places,
