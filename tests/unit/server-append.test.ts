@@ -10,6 +10,7 @@ import { onAppended } from '../../src/lib/server/live';
 import { addPerson } from '../../src/lib/server/people.repository';
 import { exportRecord } from '../../src/lib/server/record';
 import { handPlan } from '../fixtures/plan';
+import { HELPED } from '../fixtures/bench-log';
 import { actsOf, AT, CREW, storedJob } from '../fixtures/server-store';
 import { newPlace, tamper, testStore } from '../fixtures/test-store';
 
@@ -78,7 +79,8 @@ test('after harm to somebody, only one who may sign says that work goes on', asy
 		status: 'refused',
 		reason: expect.stringMatching(/a supervisor/)
 	});
-	const decided = { ...act, by: head.id, event: { ...mended, type: 'trouble.decided' } };
+	const event = { ...mended, ...HELPED, type: 'trouble.decided' };
+	const decided = { ...act, by: head.id, event };
 	expect(await postAct(db, decided)).toMatchObject({ status: 'refused' });
 	expect(await postAct(db, { ...decided, isSigned: true })).toMatchObject({ status: 'appended' });
 });
