@@ -55,7 +55,7 @@ describe('choice of process', () => {
 		const choice = chooseProcess({ pattern: tile, terms });
 		expect(choice.chosen).toBe('solid block');
 		expect(choice.reason).toMatch(
-			/^The solid block takes .* kg of rubber.*; the glove takes .* costs \d+ % more\.$/
+			/^The solid block takes .* kg of rubber.*; the glove takes .* costs \d+% more\.$/
 		);
 		expect(choice.evenScale).toBeGreaterThan(1);
 	});

@@ -17,7 +17,7 @@ const choiceSchema = z.strictObject({
 	casting: sheetSchema
 });
 
-/** Less is mostly left in the cup. */
+/** Less is mostly left in the cup; a choice of ours. */
 export const LEAST_CUP_G = 25;
 const cupG = z.number().min(LEAST_CUP_G).max(20_000);
 
