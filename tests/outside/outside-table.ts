@@ -79,6 +79,7 @@ export const GROUPS: Readonly<Record<string, string>> = {
 	lifting: 'Lifting',
 	limits: 'Workplace limits as listed',
 	mesh: 'Shapes read from a mesh file',
+	'mesh-united': 'Parts of a mesh joined into one body',
 	plates: 'Shell walls and frame boards',
 	proportioning: 'Proportioning and weighing',
 	room: 'Dew point, humidity, drying',
