@@ -91,14 +91,14 @@ export class MeshWork {
 		this.#progress('Repairing what is safe to repair');
 		await this.#pause();
 		const repaired = repairedMesh(read.mesh);
-		this.#progress('Joining parts that touch');
-		await this.#pause();
-		const { mesh, repairs } = joinedParts(repaired);
-		if (triangleCount(mesh) < 4) {
+		if (triangleCount(repaired.mesh) < 4) {
 			const what = 'The file holds no closed form';
 			const accepted = 'four triangles or more that enclose a volume';
 			return this.#say({ kind: 'refused', refusal: { ok: false, what, where: name, accepted } });
 		}
+		this.#progress('Joining parts that touch');
+		await this.#pause();
+		const { mesh, repairs } = joinedParts(repaired);
 		this.#mesh = mesh;
 		const { min, max } = measuresOf(mesh).bounds;
 		const rests = offeredRests(restsOf(mesh)).map((rest) => restChoice(mesh, rest));
