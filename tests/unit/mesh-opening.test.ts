@@ -81,7 +81,7 @@ describe('the shell', () => {
 			],
 			(i, j, k) => k !== 1 || !((j === 2 && (i === 0 || i === 4)) || (j === 0 && i === 2))
 		);
-		const { parted } = shellOpening(pocketed, 2);
+		const { parted, thirdOutlines } = shellOpening(pocketed, 2);
 		expect(parted!.lockedMm2 / 100).toBeLessThan(1);
 		const { at, direction, areaMm2 } = parted!.third!;
 		// Over the walls and the floor of one pocket, which it leaves straight.
@@ -90,6 +90,17 @@ describe('the shell', () => {
 		expect(Math.max(...direction.map(Math.abs))).toBeGreaterThan(0.9);
 		expect(at[2]).toBeGreaterThan(18);
 		expect(at[2]).toBeLessThan(42);
+		// A line is drawn around it, which stays by its pocket of 20 mm height: all of it within 8 mm of the rim.
+		expect(thirdOutlines.length).toBeGreaterThan(0);
+		const heights = thirdOutlines.flatMap((line) => line.filter((_, i) => i % 3 === 2));
+		expect(Math.min(...heights)).toBeGreaterThan(12);
+		expect(Math.max(...heights)).toBeLessThan(48);
+		const around = thirdOutlines.flatMap((line) =>
+			Array.from({ length: line.length / 3 }, (_, i) =>
+				Math.hypot(line[3 * i]! - at[0], line[3 * i + 1]! - at[1])
+			)
+		);
+		expect(Math.max(...around)).toBeLessThan(30);
 	});
 
 	test('needs a glove', () => {

@@ -287,13 +287,14 @@ function placesOf(bridging: Bridging): FoundPlaces {
 	return { reachMm, areaCm2, places, unlistedPlaces, finestMm };
 }
 
-/** Where the parting plane meets the pattern. */
-function partingLines(mesh: Mesh, { parted }: ShellOpening): SpaceLine[] {
+/** Where the parting plane meets the pattern, and around a third piece. */
+function partingLines(mesh: Mesh, { parted, thirdOutlines }: ShellOpening): SpaceLine[] {
 	if (!parted) return [];
 	const { plane } = parted;
-	return sectionOf(mesh, plane).map((outline) =>
+	const halves = sectionOf(mesh, plane).map((outline) =>
 		outline.flatMap((point) => pointOnPlane(plane, point))
 	);
+	return [...halves, ...thirdOutlines];
 }
 
 /** What a pattern keeps of it. */

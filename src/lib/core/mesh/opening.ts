@@ -1,9 +1,10 @@
 import { upwardDirections } from './directions';
 import { leastFacing } from './least-facing';
 import { lockedSamples, markedAreaMm2 } from './locked';
-import type { Mesh, Vec3 } from './mesh';
+import { vertexAt, type Mesh, type Vec3 } from './mesh';
 import { fewerSamples, offsetSamples, type OffsetSamples } from './offset-samples';
-import { bestParting, type Drawn, type PartedShell } from './parting';
+import { bestParting, isOfThird, type Drawn, type PartedShell } from './parting';
+import { patchOutlines } from './patch-outlines';
 import { SurfaceDistance } from './surface-distance';
 
 export interface ShellOpening {
@@ -19,6 +20,8 @@ export interface ShellOpening {
 	lockedTriangles: Uint8Array;
 	/** When it is not free: the best shell in two halves, with a third piece if that frees more. */
 	parted: PartedShell | null;
+	/** Lines around the third piece, on the pattern: x, y, z after each other. */
+	thirdOutlines: number[][];
 	/** Least glove thickness that frees a one-piece shell, mm; null when up to four times as thick none does. */
 	freeingGloveMm: number | null;
 }
@@ -64,6 +67,7 @@ export function shellOpening(
 	const isFree = lockedMm2 <= NOISE_FRACTION * total;
 	const lockedTriangles = new Uint8Array(samples.mesh.triangles.length / 3);
 	locked.forEach((mark, i) => (lockedTriangles[samples.triangleOf[i]!] = mark));
+	const parted = isFree ? null : partedShell(few, drawn, NOISE_FRACTION * total);
 	return {
 		isFree,
 		direction,
@@ -71,7 +75,8 @@ export function shellOpening(
 		lockedFraction: total > 0 ? lockedMm2 / total : 0,
 		mesh: samples.mesh,
 		lockedTriangles,
-		parted: isFree ? null : partedShell(few, drawn, NOISE_FRACTION * total),
+		parted,
+		thirdOutlines: parted?.third ? thirdOutlines(mesh, samples, parted, gloveMm) : [],
 		freeingGloveMm: isFree ? gloveMm : freeingGlove(surface, gloveMm, direction)
 	};
 }
@@ -94,6 +99,25 @@ function partedShell(
 	if (halves === null || halves.lockedMm2 <= noiseMm2) return halves;
 	const three = bestParting(samples, drawn, 3);
 	return three !== null && three.lockedMm2 < halves.lockedMm2 - noiseMm2 ? three : halves;
+}
+
+function thirdOutlines(
+	mesh: Mesh,
+	samples: OffsetSamples,
+	parted: PartedShell,
+	offsetMm: number
+): number[][] {
+	const lockedIn = (direction: Vec3): Uint8Array =>
+		lockedSamples(mesh, samples, direction, { offsetMm, columns: FINE_COLUMNS });
+	const [first, second] = parted.directions.map(lockedIn) as [Uint8Array, Uint8Array];
+	const third = lockedIn(parted.third!.direction);
+	const marks = new Map<number, boolean>();
+	for (let i = 0; i < samples.count; i += 1) {
+		const locked = { first: first[i] === 1, second: second[i] === 1, third: third[i] === 1 };
+		const point = vertexAt({ positions: samples.points }, i);
+		marks.set(samples.triangleOf[i]!, isOfThird(parted, point, locked));
+	}
+	return patchOutlines(samples.mesh, marks);
 }
 
 function freeingGlove(surface: SurfaceDistance, gloveMm: number, direction: Vec3): number | null {

@@ -22,6 +22,16 @@ export interface ThirdPiece {
 	areaMm2: number;
 }
 
+/** Whether a point of the shell belongs to the third piece, by what locks it in each direction. */
+export function isOfThird(
+	{ plane, third }: PartedShell,
+	point: Vec3,
+	locked: { first: boolean; second: boolean; third: boolean }
+): boolean {
+	if (!third || locked.third) return false;
+	return dot(plane.normal, point) >= plane.offsetMm ? locked.first : locked.second;
+}
+
 export interface Drawn {
 	direction: Vec3;
 	/** For each sample whether it is locked in this direction. */
