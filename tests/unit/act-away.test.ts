@@ -122,13 +122,13 @@ test('away from the server too, diisocyanates are handled with training in date'
 	expect(judge(null)).toHaveProperty('act');
 });
 
-test('whether somebody else may mix, only the server knows where training is asked for', () => {
+test('whether somebody else was in date who mixed, only the server knows: it is asked once, and not lost', () => {
 	const log = new BenchLog(handPlan({ people: 2 })).toCoats().brief('ada').coat(180);
 	const cup = { massesG: { A: 80, B: 100 }, lots: { A: 'a1', B: 'b1' } };
 	log.do('cup.weighed', cup).do('cup.mixed').do('cup.weighed', cup);
-	const judge = (training: KeptJob['training']) => {
+	const judge = (training: KeptJob['training'], fields = {}) => {
 		const { kept, folded } = known(log);
-		const mixed = form({ type: 'cup.mixed', mixedBy: 'ada' });
+		const mixed = form({ type: 'cup.mixed', mixedBy: 'ada', ...fields });
 		return actAway(
 			mixed,
 			{ kept: { ...kept, training: training ?? null }, folded },
@@ -136,7 +136,8 @@ test('whether somebody else may mix, only the server knows where training is ask
 		);
 	};
 	expect(judge({ [MAKER]: '2031-03-02T14:00:00.000Z' })).toMatchObject({
-		notDone: { refusal: expect.stringContaining('This needs the server') }
+		notDone: { question: expect.stringContaining('This device does not know') }
 	});
+	expect(judge({}, { knowing: 'true' })).toHaveProperty('act.event.mixedBy', 'ada');
 	expect(judge(null)).toHaveProperty('act');
 });

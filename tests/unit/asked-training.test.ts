@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { benchView } from '../../src/lib/core/bench/bench-view';
 import { contextOf } from '../../src/lib/core/process/job';
-import { handlesIsocyanate, type Expiries } from '../../src/lib/core/training/asked-training';
+import {
+	handlesIsocyanate,
+	mixesBeside,
+	type Expiries
+} from '../../src/lib/core/training/asked-training';
 import { textsOfBench } from '../../src/lib/server/content';
 import { BenchLog, MAKER } from '../fixtures/bench-log';
 import { testSheet } from '../fixtures/materials';
@@ -19,8 +23,10 @@ describe('training is asked for where hands come to diisocyanates', () => {
 		log.do('cup.weighed', WEIGHED);
 		expect(asks(log, 'job.takenOver')).toBe(true);
 		expect(asks(log, 'cup.mixed')).toBe(false);
+		expect(mixesBeside('cup.mixed', contextOf(log.state))).toBe(false);
 		log.do('cup.mixed');
-		expect(asks(log, 'cup.mixed')).toBe(true);
+		expect(asks(log, 'cup.mixed')).toBe(false);
+		expect(mixesBeside('cup.mixed', contextOf(log.state))).toBe(true);
 		log.wait(300).do('cup.applied');
 		expect(asks(log, 'job.takenOver')).toBe(false);
 	});

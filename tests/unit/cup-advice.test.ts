@@ -12,6 +12,7 @@ const cup: CupAtScale = {
 	resplit: false,
 	materialName: 'Test urethane',
 	cupVolumeMl: 1000,
+	largestCupMl: 2500,
 	parts: [
 		{ part: 'B', targetG: 200, densityGPerMl: 1 },
 		{ part: 'A', targetG: 160, densityGPerMl: 1.1 }

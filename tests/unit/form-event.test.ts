@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { eventSchema } from '../../src/lib/core/process/events';
-import { fieldErrors } from '../../src/lib/core/bench/field-errors';
+import { errorsAt, fieldErrors } from '../../src/lib/core/bench/field-errors';
+import { SPANISH } from '../../src/lib/core/language/es/spanish';
+import { ENGLISH } from '../../src/lib/core/language/words';
 import { eventFromForm, filledRows, isEventType } from '../../src/lib/core/bench/form-event';
 
 function form(fields: Record<string, string>): FormData {
@@ -120,4 +122,24 @@ test('places that were ticked are read into a record, and none is no entry', () 
 	const event = eventFromForm('mold.inspected', form({ 'lookedAt.1': 'true', 'lookedAt.3': 'on' }));
 	expect(event.lookedAt).toEqual({ 1: true, 3: true });
 	expect(eventFromForm('mold.inspected', form({}))).not.toHaveProperty('lookedAt');
+});
+
+test('what the act has no field for is said in the reader’s language too, at its place', () => {
+	const words = { ...ENGLISH, errors: SPANISH.errors };
+	const photos = fieldErrors({ type: 'wax.applied', photos: ['no hash'] }, [], 'SI', words);
+	expect(photos).toEqual({ photos: expect.stringContaining('Las fotos no se aceptaron') });
+	const field = {
+		name: 'points',
+		label: 'Lecturas',
+		kind: 'points' as const,
+		min: 0,
+		max: 100,
+		unit: 'mm',
+		required: true
+	};
+	const paths = [['points', 1, 'place'], ['sentAt']];
+	expect(errorsAt(paths, [field], 'SI', words)).toEqual({
+		'points[1].place': 'Diga dónde, por ejemplo «pared norte».',
+		sentAt: expect.stringContaining('no se aceptó como se envió')
+	});
 });

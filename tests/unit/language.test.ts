@@ -153,6 +153,7 @@ describe('what was done otherwise than planned', () => {
 		mixedLate: undefined,
 		mixedFast: { tookS: 30, mixS: 90 },
 		largeCup: { massG: 900, plannedG: 700 },
+		mixerNotInDate: undefined,
 		nextDropped: undefined,
 		laidOnShut: { min: 3 },
 		laidPastWindow: { min: 3 },

@@ -1,3 +1,4 @@
+import { newActId } from '../../src/lib/server/act-id';
 import { describe, expect, test } from 'vitest';
 import { sql } from 'kysely';
 import { dueRoundId } from '../../src/lib/server/training/due-round';
@@ -6,6 +7,11 @@ import { drawRound } from '../../src/lib/core/training/round';
 import type { EventType, ProcessEvent } from '../../src/lib/core/process/events';
 import { askedTraining } from '../../src/lib/server/training/asked-training';
 import { appendEvent } from '../../src/lib/server/append';
+import { actFromForm } from '../../src/lib/server/bench-act';
+import { loadWords } from '../../src/lib/core/language/load-words';
+import { contextOf } from '../../src/lib/core/process/job';
+import { jobOrError } from '../../src/lib/server/job-or-error';
+import { BenchLog, MAKER } from '../fixtures/bench-log';
 import { pools } from '../../src/lib/server/content';
 import type { Db } from '../../src/lib/server/database';
 import { createJob } from '../../src/lib/server/jobs.repository';
@@ -190,12 +196,12 @@ async function beforeThe(type: EventType, asksTraining: boolean) {
 const atTheBriefing = (asksTraining: boolean) => beforeThe('brief.finished', asksTraining);
 
 /** Gives the rehearsed worker, who is nobody of a store, a name in it and a training. */
-async function train(db: Db, expiresAt: string, passedAt = AT) {
+async function train(db: Db, expiresAt: string, passedAt = AT, id: string = CREW.worker) {
 	await db
 		.insertInto('person')
 		.values({
-			id: CREW.worker,
-			name: 'Ben Marsh',
+			id,
+			name: `Ben Marsh of ${id}`,
 			role: 'mold maker',
 			pin_hash: '',
 			retired: 0,
@@ -205,8 +211,8 @@ async function train(db: Db, expiresAt: string, passedAt = AT) {
 		})
 		.execute();
 	await insertRound(db, {
-		round: 'round-1',
-		personId: CREW.worker,
+		round: `round of ${id}`,
+		personId: id,
 		kind: 'isocyanate',
 		at: passedAt,
 		textHash: pool!.hash,
@@ -258,19 +264,99 @@ test('a cup is weighed by somebody in date; weighed, it is mixed though the trai
 	expect(await post(then)).toMatchObject({ status: 'appended' });
 });
 
-test.each([CREW.supervisor, 'constructor', '__proto__'])(
-	'beside who lays, %s without a training does not mix',
-	async (mixedBy) => {
-		const { db, finish, post, then } = await beforeThe('cup.mixed', true);
-		await train(db, later(10 * 86_400));
-		expect((await post(finish)).status).toBe('appended');
-		expect(then).toBeDefined();
-		const answer = await post({ ...then!, event: { ...finish.event, at: then!.event.at } }, {
-			mixedBy
-		} as Partial<ProcessEvent>);
-		expect('reason' in answer && answer.reason).toContain('Of whoever mixes, there is no training');
+describe('a cup mixed beside who lays, by somebody whose training is not in date', () => {
+	/** The next cup is weighed while one is laid, by the rehearsed worker, who is in date. */
+	async function beforeMixing(mixer: string) {
+		const db = await testStore();
+		await saveShop(db, { ...testInputs().shop, asksTraining: true });
+		const plan = handPlan({ people: 2 });
+		const jobId = 'job-00001';
+		const log = new BenchLog(plan).toCoats().brief(mixer).coat(180);
+		log.do('cup.weighed', CUP).do('cup.mixed').do('cup.weighed', CUP);
+		const by: Record<string, string> = { [MAKER]: CREW.worker };
+		const at = log.log[0]?.event.at ?? AT;
+		await createJob(db, { id: jobId, plan, by: CREW.supervisor, at, content: {} });
+		await train(db, later(10_000 * 86_400), '2025-01-01T00:00:00.000Z');
+		const post = (seq: number, event: ProcessEvent) =>
+			appendEvent(db, {
+				jobId,
+				id: `act-${seq}`,
+				seq,
+				event: { ...event, by: by[event.by] ?? event.by },
+				recordedAt: event.at,
+				isSigned: true
+			});
+		for (const { seq, event } of log.log.slice(1)) {
+			expect(await post(seq, event), event.type).toMatchObject({ status: 'appended' });
+		}
+		const mix = (given: object = {}) =>
+			post(log.log.length + 1, {
+				type: 'cup.mixed',
+				at: log.at,
+				by: MAKER,
+				mixedBy: mixer,
+				...given
+			} as ProcessEvent);
+		return { db, mix, jobId };
 	}
-);
+	const CUP = { massesG: { A: 80, B: 100 }, lots: { A: 'a1', B: 'b1' } };
+	const noted = async (db: Db, jobId: string) => {
+		const { state } = await jobOrError(db, jobId);
+		return contextOf(state).deviations.map(({ what, blocking }) => [what, blocking]);
+	};
+
+	test('is kept in the record and noted, not lost', async () => {
+		const { db, mix, jobId } = await beforeMixing('amir');
+		const answer = await mix();
+		expect(answer).toMatchObject({
+			status: 'appended',
+			stored: { event: { mixedBy: 'amir', notInDate: true } }
+		});
+		expect(await noted(db, jobId)).toEqual([
+			['A cup was mixed by a person whose training on isocyanates was not in date.', false]
+		]);
+		// Sent again it is the same act, though the server has added to it.
+		expect(await mix()).toMatchObject({ status: 'duplicate' });
+	});
+
+	test.each([CREW.supervisor, 'constructor', '__proto__'])(
+		'is none at all of %s, who has not read the briefings',
+		async (mixedBy) => {
+			const { mix } = await beforeMixing('amir');
+			expect(await mix({ mixedBy })).toMatchObject({
+				status: 'refused',
+				reason: expect.stringContaining('say who mixes it')
+			});
+		}
+	);
+
+	test('is what the store knows of, whatever the sender says', async () => {
+		const { db, mix, jobId } = await beforeMixing('amir');
+		await train(db, later(10_000 * 86_400), '2025-01-01T00:00:00.000Z', 'amir');
+		const answer = await mix({ notInDate: true });
+		expect('stored' in answer && answer.stored.event).not.toHaveProperty('notInDate');
+		expect(await noted(db, jobId)).toEqual([]);
+	});
+
+	test('is asked about at the bench before it is entered, in the reader’s language', async () => {
+		const { db, jobId } = await beforeMixing('amir');
+		const { log } = await jobOrError(db, jobId);
+		const form = new FormData();
+		const fields = {
+			type: 'cup.mixed',
+			mixedBy: 'amir',
+			seq: String(log.length),
+			id: newActId()
+		};
+		for (const [name, value] of Object.entries(fields)) form.set(name, value);
+		const words = await loadWords('es-ES');
+		const given = { jobId, by: CREW.worker, zone: 'UTC', form, words };
+		expect(await actFromForm(db, given)).toMatchObject({
+			status: 409,
+			data: { question: expect.stringMatching(/^De quien mezcla: no consta ninguna formación/) }
+		});
+	});
+});
 
 test('a bench is told of nobody else’s training', async () => {
 	const db = await testStore();

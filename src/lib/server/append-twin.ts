@@ -38,8 +38,9 @@ export async function foreignTwin(trx: Db, id: string): Promise<AppendResult | n
 	return other ? refused(`The id ${id} belongs to an act of another job.`) : null;
 }
 
-/** Sent again it may carry other times; anything else that differs was typed anew. */
+/** Sent again it may carry other times, and not what the server adds; anything else that differs was typed anew. */
 function isSameAct(stored: ProcessEvent, sent: ProcessEvent): boolean {
-	const untimed = (event: ProcessEvent) => canonicalJson({ ...event, at: '', sentAt: '' });
+	const untimed = (event: ProcessEvent) =>
+		canonicalJson({ ...event, at: '', sentAt: '', notInDate: true });
 	return untimed(stored) === untimed(sent);
 }

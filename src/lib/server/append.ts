@@ -1,6 +1,6 @@
 import { sealEvent } from '$lib/core/log/chain';
 import type { EventType, ProcessEvent } from '$lib/core/process/events';
-import { advance } from '$lib/core/process/job';
+import { advance, contextOf } from '$lib/core/process/job';
 import { missingPhoto, unfitPerson } from './append-rights';
 import { conflictWith, foreignTwin, refused, twinOf } from './append-twin';
 import { commitTogether } from './commit-together';
@@ -14,6 +14,7 @@ import { announce } from './live-servers';
 import { nativeSha256 } from './native-sha256';
 import type { FieldProblem } from './problem';
 import { readableActs } from './readable-acts';
+import { withTraining } from './training/asked-training';
 
 export interface Append {
 	jobId: string;
@@ -153,7 +154,8 @@ async function judgeNew(trx: Db, job: JobFile, append: Append): Promise<JudgedOn
 	const { jobId, id, seq, recordedAt } = append;
 	if (seq !== job.headSeq + 1) return { result: conflictWith(job, seq) };
 
-	const event = append.isNow ? { ...append.event, at: momentFor(job, recordedAt) } : append.event;
+	const timed = append.isNow ? { ...append.event, at: momentFor(job, recordedAt) } : append.event;
+	const event = await withTraining(trx, timed, contextOf(job.state));
 	const objection =
 		objectionTo({ ...append, event }, job) ?? (await unfitPerson(trx, event, job.state));
 	if (objection) return { result: refused(objection) };

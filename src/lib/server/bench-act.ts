@@ -1,10 +1,13 @@
 import { fail } from '@sveltejs/kit';
+import { errorsAt } from '$lib/core/bench/field-errors';
 import { notDone } from '$lib/core/bench/not-done';
 import { readAct } from '$lib/core/bench/read-act';
 import { refusalInWords } from '$lib/core/bench/refusal-in-words';
 import type { Words } from '$lib/core/language/words';
+import type { ProcessContext } from '$lib/core/process/context';
 import { clockTime } from '$lib/core/process/shop-time';
 import type { ProcessEvent } from '$lib/core/process/events';
+import { contextOf } from '$lib/core/process/job';
 import { refusalOf } from '$lib/core/process/refusal';
 import { undo } from '$lib/core/process/undo';
 import { unfitPerson } from './append-rights';
@@ -14,6 +17,7 @@ import { now } from './clock';
 import { benchTextsByLang } from './content';
 import type { Db } from './database';
 import { jobOrError, namesById } from './job-or-error';
+import { mixerState } from './training/asked-training';
 
 interface Posting {
 	jobId: string;
@@ -36,9 +40,10 @@ export async function actFromForm(db: Db, { jobId, by, zone, form, words }: Post
 	}
 	const { state } = await jobOrError(db, jobId);
 	const at = now();
-	const read = readAct(form, { state, by, at, texts, words });
+	const alsoAsked = await mixerQuestion(db, form, contextOf(state), { at, words });
+	const read = readAct(form, { state, by, at, texts, words, alsoAsked });
 	if (!read.ok) return fail(read.status, read.notDone);
-	const { type, label, system, event } = read;
+	const { type, label, system, event, fields } = read;
 
 	const result = await postAct(db, { jobId, id, seq: seq + 1, by, event });
 	switch (result.status) {
@@ -52,8 +57,8 @@ export async function actFromForm(db: Db, { jobId, by, zone, form, words }: Post
 			);
 		case 'refused': {
 			if (result.field !== undefined) {
-				const [field = ''] = result.field.split('.');
-				return fail(422, notDone({ type, label, errors: { [field]: result.reason } }, form));
+				const errors = errorsAt([pathOf(result.field)], fields, system, words);
+				return fail(422, notDone({ type, label, errors }, form));
 			}
 			const reason = await refusalIn(db, { jobId, by, at, event, words, reason: result.reason });
 			const { briefings } = texts;
@@ -61,15 +66,18 @@ export async function actFromForm(db: Db, { jobId, by, zone, form, words }: Post
 			return fail(409, notDone({ type, label, refusal }, form));
 		}
 		case 'unfit': {
-			const errors = Object.fromEntries(
-				result.errors.map(({ path, message }) => [path.split('.', 1)[0] ?? '', message])
-			);
+			const paths = result.errors.map(({ path }) => pathOf(path));
+			const errors = errorsAt(paths, fields, system, words);
 			return fail(422, notDone({ type, label, errors }, form));
 		}
 		case 'no job':
 			return fail(404, notDone({ type, label, refusal: words.errors.noMold }, form));
 	}
 }
+
+/** "points.0.place", as the append names a place, in the parts it has in the act. */
+const pathOf = (place: string): PropertyKey[] =>
+	place.split('.').map((key) => (/^\d+$/.test(key) ? Number(key) : key));
 
 /** What was entered after the number the page had seen, one line each. */
 async function since(
@@ -114,4 +122,17 @@ async function refusalIn(
 	return refusalOf(state, act)?.reason === reason
 		? (refusalOf(state, act, words)?.reason ?? reason)
 		: reason;
+}
+
+/** What is asked before a cup is entered as mixed by somebody whose training is not in date; null when it is. */
+async function mixerQuestion(
+	db: Db,
+	form: FormData,
+	context: ProcessContext,
+	{ at, words }: { at: string; words: Words }
+): Promise<string | null> {
+	const [type, mixedBy] = [form.get('type'), form.get('mixedBy')];
+	if (type !== 'cup.mixed' || typeof mixedBy !== 'string' || mixedBy === '') return null;
+	const state = await mixerState(db, { type, at, by: '', mixedBy }, context, words);
+	return state && words.questions.mixerNotInDate(state);
 }

@@ -1,9 +1,11 @@
 import { asBuilt, type AsBuilt } from '../process/as-built';
 import { batchAtWork, cupInPreparation } from '../process/context';
 import { contextOf, type JobState } from '../process/job';
+import { largestCupMl } from '../process/cup-mass';
 import { cupToWeigh } from '../process/next-cup';
 import type { BenchStep } from '../process/step';
-import type { CupAtScale } from '../process/cup-advice';
+import { cupAdvice, type CupAtScale } from '../process/cup-advice';
+import type { Words } from '../language/words';
 
 /** The cup to weigh at this step, with what is known of its material; null when none is. */
 export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null {
@@ -21,6 +23,7 @@ export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null 
 		resplit,
 		materialName: batch.materialName,
 		cupVolumeMl: cup.cupVolumeMl,
+		largestCupMl: largestCupMl(c),
 		parts: cup.parts.map(({ part, massG }) => ({
 			part,
 			targetG: massG,
@@ -32,6 +35,18 @@ export function cupAtScale(state: JobState, step: BenchStep): CupAtScale | null 
 		weighedG: cupInPreparation(c)?.massesG ?? null,
 		lots: lastLots(state, batch.materialName)
 	};
+}
+
+/** What to do about the cup that was weighed as it is, in one line; null when it can be mixed, or none is on the scale. */
+export function saidAtScale(cup: CupAtScale | null, { steps: { atScale } }: Words): string | null {
+	if (!cup?.weighedG) return null;
+	const { state, slip, alone, doubles, reachable, add } = cupAdvice(cup, cup.weighedG);
+	if (state === 'partial') {
+		const missing = add.filter(({ part }) => !((cup.weighedG?.[part] ?? 0) > 0));
+		return atScale.missing(missing.map(({ part }) => part).join(', '));
+	}
+	if (state !== 'off ratio') return null;
+	return !slip && !alone && (doubles || !reachable) ? atScale.tooFar : atScale.off;
 }
 
 /** Folding the log again takes longest of all at the bench: once an entry, not once a look. */

@@ -53,13 +53,16 @@ export function hurtsOf(
 	text: BenchTexts['steps'][string] | undefined,
 	phase: PhaseId,
 	plan: Plan,
-	{ titles } = ENGLISH
+	{ titles } = ENGLISH,
+	/** More is in the cup than planned, and its heat comes to it. */
+	isHotCup = false
 ) {
 	const used = materialsIn(phase, plan);
 	const hot = hotMaterialIds(plan);
 	const named: readonly HazardId[] = text?.hurts ?? [];
 	const own = WET.includes(text?.slug ?? '') ? (used ?? []).flatMap(takenHazards) : [];
-	const isHot = WET.includes(text?.slug ?? '') && (used ?? []).some(({ id }) => hot.includes(id));
+	const isHot =
+		WET.includes(text?.slug ?? '') && (isHotCup || (used ?? []).some(({ id }) => hot.includes(id)));
 	const isOut = (id: HazardId) =>
 		!mayCome(id, plan) ||
 		(used !== null &&

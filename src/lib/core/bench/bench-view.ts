@@ -2,6 +2,8 @@ import type { UnitSystem } from '../quantity/display';
 import { deviationText } from '../process/deviation-words';
 import { openDeviations } from '../process/changes/deviations';
 import { benchStep } from '../process/bench-step';
+import { isOverdue } from '../process/cup-life';
+import { isHotCup } from '../process/cup-mass';
 import { eventSchema } from '../process/events';
 import type { ProcessContext } from '../process/context';
 import { contextOf, type JobState } from '../process/job';
@@ -11,7 +13,7 @@ import { undoable } from '../process/undo';
 import { statePath } from '../process/state-path';
 import { jobSummary } from '../process/summary';
 import { sectionOfJob } from '../process/section-of-job';
-import { cupAtScale } from './bench-cup';
+import { cupAtScale, saidAtScale } from './bench-cup';
 import { ENGLISH, type Words } from '../language/words';
 import {
 	expiryIn,
@@ -66,6 +68,8 @@ export function benchView(
 	const { state } = job;
 	const c = contextOf(state);
 	const step = benchStep(state, { by: viewer.id, at }, w);
+	const cup = cupAtScale(state, step);
+	const isAtScale = step.slug === 'weigh-and-mix' && !isOverdue(c, at);
 	const text = texts.steps[step.slug];
 	const { status } = jobSummary(state);
 	const last = state.snapshot.status === 'active' ? undoable(state, viewer.id) : null;
@@ -88,6 +92,7 @@ export function benchView(
 		isDemo: job.plan.inputs.shop.isDemo,
 		step: {
 			...step,
+			what: (isAtScale && saidAtScale(cup, w)) || step.what,
 			acts: step.acts.map((act) =>
 				inWords(
 					asked(
@@ -114,7 +119,7 @@ export function benchView(
 			c.cupAhead?.mixedAt ?? c.cupAhead?.weighedAt ?? ''
 		].join(' '),
 		worker: c.worker,
-		hurts: hurtsOf(text, c.phase, job.plan, w),
+		hurts: hurtsOf(text, c.phase, job.plan, w, isHotCup(c)),
 		text: text && {
 			slug: text.slug,
 			title: text.title,
@@ -123,7 +128,7 @@ export function benchView(
 			checks: text.checks,
 			wrongSigns: text.wrongSigns
 		},
-		cup: cupAtScale(state, step),
+		cup,
 		figures: stepFigures(state, step, w),
 		readabilityG: job.plan.inputs.shop.scaleReadabilityG,
 		briefings: briefingsFor(job, viewer.id, texts.briefings, w),
@@ -158,8 +163,7 @@ export type BenchView = ReturnType<typeof benchView>;
 
 /** The act with what keeps a person from it whose training is not in date: the words, or null when it is. */
 function asked(act: Act, c: ProcessContext, outOfDate: string | null): Act {
-	const isOthersHands = act.fields.some(({ name }) => name === 'mixedBy');
-	if (outOfDate === null || isOthersHands || !handlesIsocyanate(act.type, c)) return act;
+	if (outOfDate === null || !handlesIsocyanate(act.type, c)) return act;
 	return {
 		...act,
 		blocked: [act.blocked, outOfDate].filter((words) => words !== null).join('; '),

@@ -22,11 +22,27 @@ export function fieldErrors(
 			errors[name] = withLocalDigits(w.errors.notTicked(label), w.locale);
 		}
 	}
-	for (const { path, message } of parsed.error?.issues ?? []) {
+	const paths = (parsed.error?.issues ?? []).map(({ path }) => path);
+	return { ...errorsAt(paths, fields, system, w), ...errors };
+}
+
+/** What is accepted at each place of an act that was not taken, by the name the field has in the form. */
+export function errorsAt(
+	paths: readonly PropertyKey[][],
+	fields: readonly ActField[],
+	system: UnitSystem,
+	w = ENGLISH
+): Record<string, string> {
+	const errors: Record<string, string> = {};
+	for (const path of paths) {
 		const field = fields.find(({ name }) => name === path[0]);
-		errors[formName(path)] ??= field
-			? withLocalDigits(accepted(field, { path, system, said: w.errors }), w.locale)
-			: message;
+		const isPhoto = path[0] === 'photos';
+		const words = field
+			? accepted(field, { path, system, said: w.errors })
+			: isPhoto
+				? w.errors.photos
+				: w.errors.notTaken(String(path[0]));
+		errors[isPhoto ? 'photos' : formName(path)] ??= withLocalDigits(words, w.locale);
 	}
 	return errors;
 }

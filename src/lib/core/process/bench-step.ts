@@ -2,10 +2,12 @@ import { ENGLISH, type Words } from '../language/words';
 import { actsAt } from './bench-acts';
 import { amountsAt } from './bench-amounts';
 import { cupAhead } from './cup-ahead';
+import { batchAtWork, type ProcessContext } from './context';
 import { isOverdue, mixingOf } from './cup-life';
+import { cupLife, isMuchLarger, massInCup } from './cup-mass';
 import type { ProcessEvent } from './events';
-import type { ProcessContext } from './context';
 import { contextOf, type JobState } from './job';
+import { nextCup } from './next-cup';
 import { placesAtStep } from './places-at-step';
 import { stopAt, stopsOf } from './progress';
 import { rule } from './rules';
@@ -38,7 +40,7 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 		phase: c.phase,
 		slug: slugFor(shown, c),
 		title: said.title,
-		what: isLate ? w.steps.late : said.what,
+		what: isLate ? w.steps.late : said.what + largeLine(shown, c, w),
 		amounts: amountsAt(shown, c, w),
 		...clocksAt(path, c, w),
 		mixing: shown.endsWith('.weighed') ? mixingOf(c) : null,
@@ -63,6 +65,20 @@ function clocksAt(
 	return c.trouble !== null && isHurting(c.trouble.id)
 		? { window: null, windowBeside: window }
 		: { window, windowBeside: windowBeside(path, c, w) };
+}
+
+/** What is said of a cup in hand that is much heavier than planned; empty for any other. */
+function largeLine(shown: string, c: ProcessContext, { steps }: Words): string {
+	const batch = batchAtWork(c);
+	if (!batch?.cupLives || !c.cup || !/\.(mixed|weighed)$/.test(shown)) return '';
+	const massG = massInCup(c.cup.massesG);
+	const plannedG = nextCup(c)?.cup.massG ?? batch.largestCupG;
+	if (!isMuchLarger(massG, plannedG)) return '';
+	return steps.largeCup({
+		massG: Math.round(massG),
+		plannedG: Math.round(plannedG),
+		workingMin: Math.floor(cupLife(batch, massG).workingS / 60)
+	});
 }
 
 /**

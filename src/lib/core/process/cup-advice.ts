@@ -10,6 +10,8 @@ export interface CupAtScale {
 	resplit: boolean;
 	materialName: string;
 	cupVolumeMl: number;
+	/** The largest of the shop. */
+	largestCupMl: number;
 	/** In pouring order, thicker part first. */
 	parts: Array<{ part: string; targetG: number; densityGPerMl: number | null }>;
 	fractions: Array<{ part: string; fraction: number }>;
@@ -38,6 +40,8 @@ export interface CupAdvice {
 	reachable: boolean;
 	/** Whether the cup still holds it with room to stir; null when densities are not known. */
 	holds: boolean | null;
+	/** Not even the largest cup of the shop does. */
+	isTooMuch: boolean;
 }
 
 /**
@@ -50,12 +54,17 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 	const actual = (part: string) => Math.max(0, massesG[part] ?? 0);
 	const totalG = fractions.reduce((sum, { part }) => sum + actual(part), 0);
 	const idle = { add: [], thenG: totalG, reachable: true, slip: null, alone: null, doubles: false };
-	if (totalG <= 0) return { state: 'empty', deviationFraction: null, ...idle, holds: null };
+	if (totalG <= 0) {
+		return { state: 'empty', deviationFraction: null, ...idle, holds: null, isTooMuch: false };
+	}
 
 	const deviationFraction = cupDeviationFraction(cup, massesG);
-	const holds = (masses: Record<string, number>) => holdsIt(cup, masses);
+	const held = (masses: Record<string, number>) => ({
+		holds: holdsIt(cup, masses, cup.cupVolumeMl),
+		isTooMuch: holdsIt(cup, masses, cup.largestCupMl) === false
+	});
 	if (isOnRatio(cup, massesG)) {
-		return { state: 'on ratio', deviationFraction, ...idle, holds: holds(massesG) };
+		return { state: 'on ratio', deviationFraction, ...idle, ...held(massesG) };
 	}
 	const fix = correction({
 		actualG: fractions.map(({ part }) => actual(part)),
@@ -81,16 +90,20 @@ export function cupAdvice(cup: CupAtScale, massesG: Record<string, number>): Cup
 		add,
 		thenG,
 		reachable: isOnRatio(cup, then),
-		holds: holds(then)
+		...held(then)
 	};
 }
 
-function holdsIt(cup: CupAtScale, massesG: Record<string, number>): boolean | null {
+function holdsIt(
+	cup: CupAtScale,
+	massesG: Record<string, number>,
+	cupVolumeMl: number
+): boolean | null {
 	const densities = cup.parts.map(({ densityGPerMl }) => densityGPerMl ?? Number.NaN);
 	if (densities.some(Number.isNaN)) return null;
 	return cupFill({
 		massesG: cup.parts.map(({ part }) => massesG[part] ?? 0),
 		densitiesGPerMl: densities,
-		cupVolumeMl: cup.cupVolumeMl
+		cupVolumeMl
 	}).holds;
 }

@@ -1,6 +1,6 @@
 import type { Coat, Plan, ShellRound } from '../plan/plan';
 import type { Sheet } from '../materials/sheet';
-import type { ProcessContext } from './context';
+import { batchAtWork, type ProcessContext } from './context';
 
 type Batch = Coat | ShellRound;
 
@@ -42,6 +42,17 @@ export function cupLife({ workingS, cupLives = [] }: Batch, massG: number): CupL
 	return end
 		? { workingS: above < 0 ? end.workingS : workingS, peakC: end.peakC }
 		: { workingS, peakC: null };
+}
+
+/** Whether the cup in hand, forgotten, passes what counts as calm: by what is in it, where the plan knows its heat. */
+export function isHotCup(c: ProcessContext): boolean {
+	const batch = batchAtWork(c);
+	if (!batch || !c.cup) return false;
+	const { peakC } = cupLife(batch, massInCup(c.cup.massesG));
+	const calmPeakC = c.plan.cure?.materials.find(
+		(m) => m.materialId === batch.materialId
+	)?.calmPeakC;
+	return peakC !== null && calmPeakC !== undefined && peakC > calmPeakC;
 }
 
 /** What the parts of a cup take up, mL; a part whose density the sheet does not give counts as dense as the mix. */

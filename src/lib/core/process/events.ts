@@ -104,7 +104,9 @@ export const eventSchema = z.discriminatedUnion('type', [
 	}),
 	event('cup.mixed', {
 		/** Who mixed it, when that is not the person with the mold in hand. */
-		mixedBy: z.string().min(1).max(60).optional()
+		mixedBy: z.string().min(1).max(60).optional(),
+		/** Said by the server: whoever mixed it had no training in date, where the shop asks for it. */
+		notInDate: yes.optional()
 	}),
 	event('cup.applied', {}),
 	event('cup.discarded', {

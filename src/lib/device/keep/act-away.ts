@@ -1,3 +1,4 @@
+import { isEventType } from '$lib/core/bench/form-event';
 import { notDone, type NotDone } from '$lib/core/bench/not-done';
 import { readAct } from '$lib/core/bench/read-act';
 import { refusalInWords } from '$lib/core/bench/refusal-in-words';
@@ -8,8 +9,8 @@ import { advance, contextOf } from '$lib/core/process/job';
 import { TROUBLES } from '$lib/core/process/troubles';
 import {
 	expiryIn,
-	handlerOf,
 	handlesIsocyanate,
+	mixesBeside,
 	outOfDateWords
 } from '$lib/core/training/asked-training';
 import type { FoldedJob } from './fold-waiting';
@@ -41,7 +42,11 @@ export function actAway(
 		return { notDone: notDone({ type, label: type, refusal }, form) };
 	}
 	const { state, headSeq } = folded;
-	const read = readAct(form, { state, by: doer.id, at, texts: kept.texts, words });
+	// Of others' training a device is told nothing: the server looks, and notes it.
+	const isUnknown =
+		kept.training !== null && isEventType(type) && mixesBeside(type, contextOf(state));
+	const alsoAsked = isUnknown ? words.questions.mixerUnknown : null;
+	const read = readAct(form, { state, by: doer.id, at, texts: kept.texts, words, alsoAsked });
 	if (!read.ok) return { notDone: read.notDone };
 	// Never before the last act, however the clocks of two devices differ.
 	const doneAt = Date.parse(at) < Date.parse(state.lastAt) ? state.lastAt : at;
@@ -97,8 +102,5 @@ function untrained(
 	{ kept, folded, words }: KnownJob & { words: Words }
 ): string | null {
 	if (!kept.training || !handlesIsocyanate(event.type, contextOf(folded.state))) return null;
-	const handler = handlerOf(event);
-	return handler === event.by
-		? outOfDateWords(expiryIn(kept.training, handler), event.at, words)
-		: words.errors.mixerNeedsServer;
+	return outOfDateWords(expiryIn(kept.training, event.by), event.at, words);
 }

@@ -35,6 +35,8 @@ export interface MainAct {
 	nextCup: Act[];
 	/** The cup past its time was laid all the same: never the way on, but what happened is entered. */
 	laidLate: Act | null;
+	/** The cup on the scale that cannot be mixed as it is: it can also be set aside. */
+	aside: Act | null;
 	/** Everything else this person may do here. */
 	others: Act[];
 }
@@ -66,6 +68,7 @@ export function mainAct(
 	const nextCup =
 		act?.type === 'cup.applied' ? acts.filter(({ type }) => NEXT_CUP.includes(type)) : [];
 	const laidLate = act?.type === 'cup.discarded' ? (find('cup.applied') ?? null) : null;
+	const aside = act?.type === 'cup.weighed' ? (find('cup.discarded') ?? null) : null;
 	const notYet = acts.filter(
 		(a) =>
 			a.blocked !== null &&
@@ -77,6 +80,7 @@ export function mainAct(
 		(a) =>
 			a !== act &&
 			a !== laidLate &&
+			a !== aside &&
 			!nextCup.includes(a) &&
 			a.blocked === null &&
 			!a.signature &&
@@ -92,6 +96,7 @@ export function mainAct(
 		notYet,
 		nextCup,
 		laidLate,
+		aside,
 		others
 	};
 }

@@ -1,11 +1,11 @@
 import type { Shop } from '$lib/core/plan/shop';
-import { ENGLISH } from '$lib/core/language/words';
+import { ENGLISH, type Words } from '$lib/core/language/words';
 import type { ProcessContext } from '$lib/core/process/context';
 import type { ProcessEvent } from '$lib/core/process/events';
 import {
-	handlerOf,
 	handlesIsocyanate,
-	outOfDateWords,
+	mixesBeside,
+	outOfDateState,
 	type Expiries
 } from '$lib/core/training/asked-training';
 import type { Db } from '../database';
@@ -37,10 +37,42 @@ export async function untrainedWords(
 	w = ENGLISH
 ): Promise<string | null> {
 	if (!handlesIsocyanate(event.type, context)) return null;
+	const state = await outOfDate(db, { personId: event.by, at: event.at }, w);
+	return state && w.rules.trainingDo(state);
+}
+
+/**
+ * What is wrong with the training of whoever mixes a cup of diisocyanates beside who lays; null when it is in date, when
+ * the event is another, or when the shop does not ask.
+ */
+export async function mixerState(
+	db: Db,
+	event: ProcessEvent,
+	context: ProcessContext,
+	w = ENGLISH
+): Promise<string | null> {
+	if (event.type !== 'cup.mixed' || !mixesBeside(event.type, context)) return null;
+	return outOfDate(db, { personId: event.mixedBy ?? event.by, at: event.at }, w);
+}
+
+/** The act with what the store knows of the training of whoever mixed; what the sender says of that does not count. */
+export async function withTraining(
+	db: Db,
+	event: ProcessEvent,
+	context: ProcessContext
+): Promise<ProcessEvent> {
+	if (event.type !== 'cup.mixed') return event;
+	const mixed = { ...event };
+	delete mixed.notInDate;
+	return (await mixerState(db, event, context)) === null ? mixed : { ...mixed, notInDate: true };
+}
+
+async function outOfDate(
+	db: Db,
+	{ personId, at }: { personId: string; at: string },
+	w: Words
+): Promise<string | null> {
 	const shop = await getShop(db);
 	if (!shop?.asksTraining) return null;
-	const handler = handlerOf(event);
-	const held = { kind: 'isocyanate', personId: handler, at: event.at } as const;
-	const words = outOfDateWords(await heldUntil(db, held), event.at, w);
-	return words && handler !== event.by ? w.rules.ofMixer(words) : words;
+	return outOfDateState(await heldUntil(db, { kind: 'isocyanate', personId, at }), at, w);
 }

@@ -23,7 +23,6 @@ export const bench = {
 	whyNumbers: 'Why these numbers',
 	somebody: 'Somebody',
 	aSupervisor: 'a supervisor',
-	offRatioNow: 'Off ratio: do not mix. Add the other part, then type what the scale shows.',
 	stepChanged: (title: string) => `The step changed: ${title}`,
 	sentBackBy: (who: string) => `Sent back by ${who}`,
 	cupOf: ({ n, of }: Count) => `Cup ${n} of ${of}`,

@@ -26,6 +26,8 @@ export const deviations = {
 		`A cup was mixed for ${tookS} s; the data sheet asks for ${mixS} s.`,
 	largeCup: ({ massG, plannedG }: { massG: number; plannedG: number }) =>
 		`A cup of ${massG} g was mixed; planned ${plannedG} g. It heats more and turns sooner.`,
+	mixerNotInDate: () =>
+		'A cup was mixed by a person whose training on isocyanates was not in date.',
 	nextDropped: () =>
 		'The next cup was mixed already and set aside too: the surface below no longer takes it.',
 	laidOnShut: ({ min }: { min: number }) =>

@@ -24,8 +24,10 @@ export const errors = {
 	tooLongAway:
 		'This device has not heard from the server for half a day. Write it on paper, and sign in again when the line is back',
 	needsServer: 'This needs the server: it knows who may say that work goes on. Wait for the line',
-	mixerNeedsServer:
-		'This needs the server: it knows whether the training of whoever mixes is in date. Wait for the line, or mix it yourself once this cup is laid',
+	photos:
+		'The photos were not taken: twelve at most, each of them sent. Leave them out, then add them again.',
+	notTaken: (name: string) =>
+		`“${name}” was not taken as it was sent. Load the page again, and enter it once more.`,
 	storageFull: 'This device cannot keep it: its storage is full or shut. Write it on paper',
 	somebody: 'somebody'
 };

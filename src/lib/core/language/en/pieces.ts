@@ -64,6 +64,8 @@ export const pieces = {
 		thenType: 'Then type the new reading. You can also enter it as it is: the log keeps both.',
 		overfull: (volume: string) =>
 			`That is more than two thirds of a ${volume} cup. Change to a larger cup first.`,
+		tooMuch: (volume: string) =>
+			`No cup of the shop holds that with room to stir: the largest is ${volume}. Look at the scale; share out what is in there.`,
 		holds: (volume: string) => `The ${volume} cup still holds it with room to stir.`
 	},
 	mixing: {
@@ -78,6 +80,12 @@ export const pieces = {
 	nextCup: {
 		title: 'Next cup',
 		titleOf: ({ n, of }: Count) => `Next cup, ${n} of ${of}`,
+		onePart: (part: string) =>
+			`Its pot life runs from when the parts touch. Pour ${part} only; the rest when somebody is about to mix.`,
+		met: ({ at, before }: { at: string; before: string }) =>
+			`Parts met ${at}: mixed and laid before ${before}`,
+		partIn: ({ mass, missing }: { mass: string; missing: string }) =>
+			`${mass} weighed, ${missing} not in yet`,
 		mixed: ({ at, before }: { at: string; before: string }) =>
 			`Mixed ${at}: lay it before ${before}`,
 		weighed: (mass: string) => `${mass} weighed`,

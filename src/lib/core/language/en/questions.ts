@@ -1,5 +1,9 @@
 /** What the bench asks once before it enters what will be noted as a deviation. */
 export const questions = {
+	mixerNotInDate: (state: string) =>
+		`Of whoever mixes, ${state}. Not mixed yet? Then let somebody mix it whose training is in date. Mixed already? Enter it, so that the record has it: the cup is laid as usual, that person handles no more of it, and it is noted as a deviation that a supervisor decides`,
+	mixerUnknown:
+		'This device does not know whether the training of whoever mixes is in date. Not mixed yet? Then let somebody mix it of whom you know it. Mixed already? Enter it: the server looks, and notes a deviation where it was not',
 	largeCup: (given: {
 		massG: number;
 		plannedG: number;

@@ -11,7 +11,7 @@ export const rules = {
 	weighFirst: 'weigh the cup first',
 	partMissing: (parts: string) => `part ${parts} is not in the cup yet`,
 	offRatio: ({ offPct, mostPct }: { offPct: string; mostPct: string }) =>
-		`the cup is ${offPct}% off ratio, more than ${mostPct}%: correct it by adding the other part`,
+		`the cup is ${offPct}% off ratio, more than ${mostPct}%: put it right on the scale, or set it aside`,
 	fitsNoCup: (given: { massG: number; volumeMl: number; largestMl: number }) =>
 		`${given.massG} g take up ${given.volumeMl} mL, and the largest cup of this shop holds ${given.largestMl} mL to its brim: type what the scale showed, part by part, without the cup`,
 	partsTooLong: (until: string) =>
@@ -105,7 +105,6 @@ export const rules = {
 		'After this trouble a supervisor who has not worked on this mold says that work goes on.',
 	abandonedBy:
 		'A mold is abandoned by a supervisor, the owner, or the mold maker who has it in hand.',
-	ofMixer: (words: string) => `Of whoever mixes, ${words}`,
 	trainingOver: (day: string) => `the training on isocyanates ran out on ${day}`,
 	trainingNone: 'there is no training on isocyanates on record',
 	trainingDo: (state: string) =>

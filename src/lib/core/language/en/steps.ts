@@ -177,6 +177,17 @@ export const steps = {
 	abandoned: { title: 'Abandoned', what: (why: string) => `Given up: ${why}` },
 	rejected: { title: 'Rejected', what: (why: string) => `Rejected at inspection: ${why}` },
 	late: 'Its time is over. Stop, do not thin it: set the cup aside in the extraction.',
+	atScale: {
+		missing: (parts: string) => `${parts} is not in yet: pour it, then mix at once.`,
+		off: 'Off ratio: do not mix. Put it right as said below the weights.',
+		tooFar: 'Off ratio, too far to put right: do not mix. Set it aside, start a clean one.'
+	},
+	largeCup: ({
+		massG,
+		plannedG,
+		workingMin
+	}: Record<'massG' | 'plannedG' | 'workingMin', number>) =>
+		` ${massG} g in it, planned ${plannedG} g: it heats more, and works for ${workingMin} min after mixing.`,
 	nextCupWeighed: 'Next cup is weighed',
 	nextCupMixed: 'Next cup is mixed',
 	windows: {

@@ -18,8 +18,6 @@ export const bench: BenchWords = {
 	whyNumbers: 'Por qué estos números',
 	somebody: 'Alguien',
 	aSupervisor: 'un supervisor',
-	offRatioNow:
-		'Fuera de proporción: no mezcle. Añada la otra parte, después escriba lo que marca la balanza.',
 	stepChanged: (title) => `El paso ha cambiado: ${title}`,
 	sentBackBy: (who) => `Devuelto por ${who}`,
 	cupOf: ({ n, of }) => `Vaso ${n} de ${of}`,

@@ -20,6 +20,8 @@ export const deviations: DeviationWords = {
 		`Un vaso se mezcló durante ${tookS} s; la ficha técnica pide ${mixS} s.`,
 	largeCup: ({ massG, plannedG }) =>
 		`Se mezcló un vaso de ${massG} g; previstos ${plannedG} g. Se calienta más y se pasa antes.`,
+	mixerNotInDate: () =>
+		'Un vaso lo mezcló una persona cuya formación sobre isocianatos no estaba vigente.',
 	nextDropped: () =>
 		'El vaso siguiente ya estaba mezclado y también se apartó: la superficie de abajo ya no lo admite.',
 	laidOnShut: ({ min }) =>

@@ -26,8 +26,10 @@ export const errors: ErrorWords = {
 		'Este dispositivo no ha oído al servidor en medio día. Escríbalo en papel, y vuelva a identificarse cuando haya línea',
 	needsServer:
 		'Esto necesita el servidor: él sabe quién puede decir que el trabajo sigue. Espere la línea',
-	mixerNeedsServer:
-		'Esto necesita el servidor: él sabe si la formación de quien mezcla está vigente. Espere la línea, o mezcle usted cuando este vaso esté puesto',
+	photos:
+		'Las fotos no se aceptaron: doce como mucho, cada una enviada. Quítelas y añádalas otra vez.',
+	notTaken: (name) =>
+		`«${name}» no se aceptó como se envió. Cargue la página otra vez, y anótelo de nuevo.`,
 	storageFull:
 		'Este dispositivo no puede guardarlo: su almacén está lleno o cerrado. Escríbalo en papel',
 	somebody: 'alguien'

@@ -60,6 +60,8 @@ export const pieces: PieceWords = {
 			'Después escriba la nueva lectura. También puede anotarlo como está: el registro guarda las dos.',
 		overfull: (volume) =>
 			`Eso es más de dos tercios de un vaso de ${volume}. Cambie antes a un vaso mayor.`,
+		tooMuch: (volume) =>
+			`Ningún vaso del taller lo admite con sitio para remover: el más grande es de ${volume}. Mire la balanza; reparta lo que hay dentro.`,
 		holds: (volume) => `El vaso de ${volume} todavía lo admite, con sitio para remover.`
 	},
 	mixing: {
@@ -74,6 +76,10 @@ export const pieces: PieceWords = {
 	nextCup: {
 		title: 'Siguiente vaso',
 		titleOf: ({ n, of }) => `Siguiente vaso, ${n} de ${of}`,
+		onePart: (part) =>
+			`La vida de la mezcla corre desde que las partes se tocan. Vierta solo ${part}; el resto cuando alguien vaya a mezclar.`,
+		met: ({ at, before }) => `Partes juntas ${at}: mezclado y aplicado antes de las ${before}`,
+		partIn: ({ mass, missing }) => `${mass} pesados, falta ${missing}`,
 		mixed: ({ at, before }) => `Mezclado ${at}: aplíquelo antes de ${before}`,
 		weighed: (mass) => `${mass} pesados`,
 		onRatio: 'en proporción',

@@ -11,7 +11,7 @@ export const rules: RuleWords = {
 	weighFirst: 'pese primero el vaso',
 	partMissing: (parts) => `la parte ${parts} todavía no está en el vaso`,
 	offRatio: ({ offPct, mostPct }) =>
-		`el vaso está un ${offPct} % fuera de proporción, más del ${mostPct} %: corríjalo añadiendo la otra parte`,
+		`el vaso está un ${offPct} % fuera de proporción, más del ${mostPct} %: corríjalo en la balanza, o apártelo`,
 	fitsNoCup: ({ massG, volumeMl, largestMl }) =>
 		`${massG} g ocupan ${volumeMl} mL, y el vaso más grande de este taller llega a ${largestMl} mL hasta el borde: escriba lo que marcó la balanza, parte por parte, sin el vaso`,
 	partsTooLong: (until) =>
@@ -113,7 +113,6 @@ export const rules: RuleWords = {
 		'Después de este problema, un supervisor que no haya trabajado en este molde dice que el trabajo sigue.',
 	abandonedBy:
 		'Un molde lo abandona un supervisor, el propietario, o el moldista que lo tiene entre manos.',
-	ofMixer: (words) => `De quien mezcla: ${words}`,
 	trainingOver: (day) => `la formación sobre isocianatos venció el ${day}`,
 	trainingNone: 'no consta ninguna formación sobre isocianatos',
 	trainingDo: (state) =>

@@ -179,6 +179,14 @@ export const steps: StepWords = {
 	abandoned: { title: 'Abandonado', what: (why) => `Se dejó: ${why}` },
 	rejected: { title: 'Rechazado', what: (why) => `Rechazado en la inspección: ${why}` },
 	late: 'Su tiempo se acabó. Pare, no lo diluya: aparte el vaso en la extracción.',
+	atScale: {
+		missing: (parts) => `Falta ${parts}: viértala, y mezcle enseguida.`,
+		off: 'Fuera de proporción: no mezcle. Corríjalo como se dice debajo de los pesos.',
+		tooFar:
+			'Fuera de proporción, demasiado para corregirlo: no mezcle. Apártelo, empiece uno limpio.'
+	},
+	largeCup: ({ massG, plannedG, workingMin }) =>
+		` Lleva ${massG} g, previstos ${plannedG} g: se calienta más, y aguanta ${workingMin} min después de mezclarlo.`,
 	nextCupWeighed: 'El siguiente vaso está pesado',
 	nextCupMixed: 'El siguiente vaso está mezclado',
 	windows: {

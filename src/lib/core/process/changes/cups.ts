@@ -65,6 +65,7 @@ export function cupMixed(c: ProcessContext, e: EventOf<'cup.mixed'>): Change {
 			? [{ key: 'mixedLate' as const, given: undefined }]
 			: []),
 		...(fast ? [{ key: 'mixedFast' as const, given: fast }] : []),
+		...(e.notInDate ? [{ key: 'mixerNotInDate' as const, given: undefined }] : []),
 		...(large ? [{ key: 'largeCup' as const, given: large }] : [])
 	];
 	return {
