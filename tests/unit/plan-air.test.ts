@@ -32,6 +32,19 @@ describe('the average over eight hours', () => {
 		expect(average).toBeLessThan(372);
 	});
 
+	test('air that would overcome somebody is for a supervisor to decide', () => {
+		const dangerOf = (plan: Plan) => plan.warnings.find(({ code }) => code === 'air-danger');
+		const styreneOf = (plan: Plan) => plan.air?.steps[indexOf(plan, 'styrene')]?.peakPpm ?? 0;
+		const closet = withPolyester({ roomVolumeM3: 20, measuredFanM3PerH: 1 });
+		// 700 ppm: NIOSH, documentation of IDLH concentrations, styrene, May 1994.
+		expect(styreneOf(closet)).toBeGreaterThan(700);
+		expect(dangerOf(closet)?.severity).toBe('decide');
+		expect(dangerOf(closet)?.text).toContain('700 ppm');
+		const hall = withPolyester({ roomVolumeM3: 2000, measuredFanM3PerH: 4000 });
+		expect(styreneOf(hall)).toBeLessThan(700 / 3);
+		expect(dangerOf(hall)).toBeUndefined();
+	});
+
 	test('of a step is far above that of its work alone when no fan runs', () => {
 		const plan = withPolyester();
 		const step = plan.air?.steps[indexOf(plan, 'styrene')];

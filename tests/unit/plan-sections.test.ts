@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { DEFAULTS } from '../../src/lib/core/plan/defaults';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import type { PlanInputs } from '../../src/lib/core/plan/inputs';
 import type { Plan } from '../../src/lib/core/plan/plan';
@@ -203,6 +204,24 @@ describe('cups, forces, choice', () => {
 	test('the hold ready to open stands in the phase whose end it guards', () => {
 		const hold = makePlan(base).calendar.find(({ id }) => id === 'hold-readyToOpen');
 		expect(hold?.phase).toBe('shellCure');
+	});
+
+	test('of a plaster casting the powder is bought, not the water', () => {
+		const { plaster, pour, order, cost, life } = makePlan(base);
+		const { casting } = base.materials;
+		const line = order.find(({ materialId }) => materialId === casting.id);
+		expect(line?.needG).toBeCloseTo(plaster?.plasterG ?? 0, -1);
+		expect(line?.needG).toBeLessThan(0.9 * pour.massG);
+		// All parts in all: the mold, less its first pour, and every pour once.
+		const perG = (line?.price ?? 0) / (line?.boughtG ?? 1);
+		const pourMaterial = perG * (line?.needG ?? 0);
+		const pours = life?.poursCount ?? 0;
+		expect(life?.pourPricePerPart).toBeCloseTo(
+			pourMaterial + (DEFAULTS.pourLaborS.value / 3600) * base.shop.laborPerHour,
+			4
+		);
+		expect(pours).toBe(base.pattern.partsWanted);
+		expect((life?.moldPricePerPart ?? 0) * pours).toBeLessThan(cost.total - (line?.price ?? 0));
 	});
 
 	test('plaster and water sum to the slurry, and a sheet with another density is doubted', () => {

@@ -49,6 +49,8 @@ export interface Substance {
 	/** The lowest of the lists, percent by volume. */
 	lelPct?: Sourced;
 	uelPct?: Sourced;
+	/** Immediately dangerous to life or health: a filter respirator is no way to work there. */
+	idlhPpm?: Sourced;
 }
 
 const IUPAC = 'IUPAC standard atomic weights';
@@ -57,6 +59,7 @@ const NPG_M = `${NPG} (from memory)`;
 const NFPA = 'NIOSH Pocket Guide 2005-151 and NFPA 497 (2008) agree';
 const IEC = 'IEC 60079-20-1 (2010), lower than NFPA 497';
 const IDLH = 'NIOSH IDLH documentation, May 1994';
+const IDLH_M = `${IDLH} (from memory)`;
 
 const of = (value: number, source: string): Sourced => ({ value, source });
 const mmHg = (value: number, source: string): Sourced => of(value * PA_PER_MMHG, source);
@@ -82,7 +85,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(0.01, `${NPG}, at 25 °C (from memory)`),
 		flashC: of(127, NPG_M),
 		lelPct: of(0.9, IDLH),
-		uelPct: of(9.5, NPG_M)
+		uelPct: of(9.5, NPG_M),
+		idlhPpm: of(2.5, IDLH_M)
 	},
 	acetone: {
 		name: 'Acetone',
@@ -94,7 +98,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(180, 'National Toxicology Program, Chemical Repository (1991)'),
 		flashC: of(-20, 'NFPA 497 (2008) and IEC 60079-20-1 (2010) agree'),
 		lelPct: of(2.5, NFPA),
-		uelPct: of(14.3, 'IEC 60079-20-1 (2010), higher than NFPA 497')
+		uelPct: of(14.3, 'IEC 60079-20-1 (2010), higher than NFPA 497'),
+		idlhPpm: of(2500, IDLH)
 	},
 	ethanol: {
 		name: 'Ethanol',
@@ -106,7 +111,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(44, NPG),
 		flashC: of(12, 'IEC 60079-20-1 (2010)'),
 		lelPct: of(3.1, IEC),
-		uelPct: of(19, NFPA)
+		uelPct: of(19, NFPA),
+		idlhPpm: of(3300, IDLH_M)
 	},
 	isopropanol: {
 		name: 'Isopropyl alcohol',
@@ -118,7 +124,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(33, NPG_M),
 		flashC: of(12, NFPA),
 		lelPct: of(2, NFPA),
-		uelPct: of(12.7, NFPA)
+		uelPct: of(12.7, NFPA),
+		idlhPpm: of(2000, IDLH_M)
 	},
 	methanol: {
 		name: 'Methanol',
@@ -130,7 +137,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(96, NPG),
 		flashC: of(9, 'IEC 60079-20-1 (2010)'),
 		lelPct: of(6, NFPA),
-		uelPct: of(36, NFPA)
+		uelPct: of(36, NFPA),
+		idlhPpm: of(6000, IDLH_M)
 	},
 	styrene: {
 		name: 'Styrene',
@@ -142,7 +150,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(5, NPG),
 		flashC: of(30, 'IEC 60079-20-1 (2010)'),
 		lelPct: of(0.9, NFPA),
-		uelPct: of(8, 'IEC 60079-20-1 (2010), higher than NFPA 497')
+		uelPct: of(8, 'IEC 60079-20-1 (2010), higher than NFPA 497'),
+		idlhPpm: of(700, IDLH)
 	},
 	xylene: {
 		name: 'Xylene, mixed isomers',
@@ -154,7 +163,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(9, NPG_M),
 		flashC: of(25, 'NFPA 497 (2008), mixed isomers'),
 		lelPct: of(0.9, NFPA),
-		uelPct: of(7.6, 'IEC 60079-20-1 (2010), higher than NFPA 497')
+		uelPct: of(7.6, 'IEC 60079-20-1 (2010), higher than NFPA 497'),
+		idlhPpm: of(900, IDLH)
 	},
 	toluene: {
 		name: 'Toluene',
@@ -166,7 +176,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(21, NPG_M),
 		flashC: of(4, NFPA),
 		lelPct: of(1, IEC),
-		uelPct: of(7.8, 'IEC 60079-20-1 (2010), higher than NFPA 497')
+		uelPct: of(7.8, 'IEC 60079-20-1 (2010), higher than NFPA 497'),
+		idlhPpm: of(500, IDLH)
 	},
 	heptane: {
 		name: 'n-Heptane',
@@ -178,7 +189,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(40, `${NPG}, at 22 °C (from memory)`),
 		flashC: of(-7, 'IEC 60079-20-1 (2010)'),
 		lelPct: of(0.85, IEC),
-		uelPct: of(6.7, NFPA)
+		uelPct: of(6.7, NFPA),
+		idlhPpm: of(750, IDLH_M)
 	},
 	mek: {
 		name: 'Methyl ethyl ketone',
@@ -190,7 +202,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(78, NPG_M),
 		flashC: of(-10, 'IEC 60079-20-1 (2010)'),
 		lelPct: of(1.4, NFPA),
-		uelPct: of(13.4, 'IEC 60079-20-1 (2010), higher than NFPA 497')
+		uelPct: of(13.4, 'IEC 60079-20-1 (2010), higher than NFPA 497'),
+		idlhPpm: of(3000, IDLH_M)
 	},
 	cyclohexane: {
 		name: 'Cyclohexane',
@@ -202,7 +215,8 @@ export const SUBSTANCES: Readonly<Record<SubstanceId, Substance>> = {
 		vaporPressurePa: mmHg(78, NPG_M),
 		flashC: of(-18, NPG_M),
 		lelPct: of(1, IEC),
-		uelPct: of(8, NFPA)
+		uelPct: of(8, NFPA),
+		idlhPpm: of(1300, IDLH_M)
 	},
 	'mek peroxide': {
 		name: 'Methyl ethyl ketone peroxide, initiator',

@@ -1,5 +1,6 @@
 import { HAZARDS } from '../content/vocabulary';
 import { strictestDustLimit, type DustId } from '../laws/dust-limits';
+import { SUBSTANCES } from '../laws/substances';
 import type { Sheet } from '../materials/sheet';
 import { takenHazards } from '../materials/usual-hazards';
 import { numberText } from '../quantity/display';
@@ -9,9 +10,13 @@ import { highEnd, warn, type Draft } from './trace';
 
 type AirSection = NonNullable<Plan['air']>;
 
+/** Part of the lower explosive limit that no room may come to; common practice, no source. */
+const MOST_LEL = 0.25;
+
 /**
  * Warns of every level above its limit, and of vapor that could burn: by the upper end of what is
- * likely, in the room when the work ends and over the worst eight hours of the calendar.
+ * likely, in the room when the work ends and over the worst eight hours of the calendar. What is likely to burn or
+ * to overcome somebody is for a supervisor to decide.
  */
 export function warnOfLevels(
 	draft: Draft,
@@ -37,10 +42,15 @@ export function warnOfLevels(
 			const text = `${of} can reach ${reaching(peakHighPpm, peakPpm, 'ppm')} in the room when the work ends${over}, ${flow}; ${named.set} allows ${named.ppm.toPrecision(3)} ppm (${named.edition}). Extract at the work, and wear what the SDS asks for.`;
 			warn(draft, 'warn', 'air-limit', phase, text);
 		}
+		const idlh = substanceId ? SUBSTANCES[substanceId].idlhPpm : undefined;
+		if (peakPpm !== null && idlh && peakHighPpm > idlh.value) {
+			const text = `${of} can reach ${reaching(peakHighPpm, peakPpm, 'ppm')} in the room when the work ends, ${flow}. From ${numberText(idlh.value, 0)} ppm on the air is immediately dangerous to life or health (${idlh.source}), and a filter respirator is no way to work there. Measure the extraction, mix and lay less at a time, or take another material.`;
+			warn(draft, peakPpm > idlh.value ? 'decide' : 'warn', 'air-danger', phase, text);
+		}
 		const lelHigh = highEnd(draft, `air.steps.${i}.lelFraction`, lelFraction ?? 0);
-		if (lelFraction !== null && lelHigh >= 0.25) {
+		if (lelFraction !== null && lelHigh >= MOST_LEL) {
 			const text = `${of} comes to ${reaching(100 * lelHigh, 100 * lelFraction, '%')} of its lower explosive limit in the room ${flow} if the work goes on; a quarter is too much. No flame, no spark, and more air.`;
-			warn(draft, 'warn', 'fire', phase, text);
+			warn(draft, lelFraction >= MOST_LEL ? 'decide' : 'warn', 'fire', phase, text);
 		}
 	}
 }

@@ -5,6 +5,7 @@ import {
 	type ProcessTerms
 } from '../laws/process-estimate';
 import type { Sheet } from '../materials/sheet';
+import { boughtFraction } from '../materials/tap-water';
 import { estimateFollows, evenFollows, type EstimateFollows, type Follows } from './block-ranges';
 import { blockReason, isBlockBetter } from './block-reason';
 import { traceBlock } from './block-trace';
@@ -25,9 +26,10 @@ export interface BlockFacts {
 /** The law of estimates takes no more days; numerical choice. */
 const MOST_DAYS = 365;
 
-/** The cheapest kit's price by weight, per kilogram; 0 when nothing is priced. */
-function pricePerKg({ kits }: Sheet): number {
-	const prices = kits.map(({ massG, price }) => (1000 * price) / massG);
+/** The cheapest kit's price by weight, per kilogram of the mix; 0 when nothing is priced. */
+function pricePerKg(sheet: Sheet): number {
+	const bought = 1000 * boughtFraction(sheet);
+	const prices = sheet.kits.map(({ massG, price }) => (bought * price) / massG);
 	return prices.length > 0 ? Math.min(...prices) : 0;
 }
 

@@ -24,6 +24,8 @@ export interface CalendarPlan {
 	/** From the start until the mold is accepted, in days. */
 	moldDays: number;
 	laborS: number;
+	/** Of `laborS`, what the first pour takes. */
+	pourLaborS: number;
 }
 
 /** The tasks on the shop's calendar, and a better start when a window falls outside its shifts. */
@@ -45,9 +47,13 @@ export function calendarPlan(draft: Draft, tasks: readonly Task[]): CalendarPlan
 				: instant(schedule(tasks, betterMs, times).at(-1)?.endMs ?? betterMs),
 		finishAt: instant(placed.at(-1)?.endMs ?? startMs),
 		moldDays: (acceptedMs - startMs) / DAY_MS,
-		laborS: tasks.reduce((sum, task) => sum + task.lengthS * task.people, 0)
+		laborS: laborOf(tasks),
+		pourLaborS: laborOf(tasks.filter(({ phase }) => phase === 'pour'))
 	};
 }
+
+const laborOf = (tasks: readonly Task[]): number =>
+	tasks.reduce((sum, task) => sum + task.lengthS * task.people, 0);
 
 /** When a task ends, in milliseconds since 1970, with the start that was asked for. */
 export function endOfTaskMs(draft: Draft, tasks: readonly Task[], id: string): number {

@@ -90,9 +90,11 @@ export function coatTimes(
 			`${title}: at ${inUnits(temperatureC, 'C')} the recoat window may shut before the coat is surely almost tack-free: ${inUnits(windowClosesS, 's')} against ${inUnits(tackTestS, 's')}. Ask the maker of ${sheet.name} for its times at a second temperature, or keep the room nearer to the data sheet’s.`
 		);
 	} else if (windowClosesS < given.paceS + tackTestS) {
+		// Nobody could then lay the next coat in time wherever they began.
+		const isHopeless = windowClosesS < given.paceS;
 		warn(
 			draft,
-			'warn',
+			isHopeless ? 'decide' : 'warn',
 			'window-short',
 			'coats',
 			`${title}: laying it takes ${inUnits(given.paceS, 's')}, and the last cup is almost tack-free ${inUnits(tackTestS, 's')} after that; where the first cup was laid, the window has shut ${inUnits(windowClosesS, 's')} after it. Lay it with more people, or test and recoat where it was laid first.`

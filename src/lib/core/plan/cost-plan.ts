@@ -6,6 +6,7 @@ import {
 	partCostLaw,
 	type PartCost
 } from '../laws/cost';
+import { boughtFraction } from '../materials/tap-water';
 import type { FigureInput } from '../quantity/figure';
 import { around } from '../quantity/range';
 import type { CalendarPlan } from './calendar-plan';
@@ -25,7 +26,7 @@ export function costPlan(
 	draft: Draft,
 	order: Plan['order'],
 	pour: Plan['pour'],
-	{ laborS }: CalendarPlan
+	{ laborS, pourLaborS }: CalendarPlan
 ): { cost: Plan['cost']; life: NonNullable<Plan['life']> } {
 	const { shop, pattern, materials } = draft.inputs;
 	const cost = moldCost({
@@ -35,10 +36,13 @@ export function costPlan(
 	});
 	const casting = order.find(({ materialId }) => materialId === materials.casting.id);
 	const perG = casting && casting.boughtG > 0 ? casting.price / casting.boughtG : 0;
-	const pourPrice = perG * pour.massG;
+	const pourPrice = perG * boughtFraction(materials.casting) * pour.massG;
 	const moldLifePours = shop.moldLifePours ?? DEFAULTS.moldLifePours.value;
-	const moldPrice = Math.max(0, cost.totalPrice - (casting?.price ?? 0));
-	const u = DEFAULTS.laborSpread.value;
+	const laborAt = (timeS: number): number =>
+		laborPrice({ laborS: timeS, ratePricePerH: shop.laborPerHour });
+	// The first pour is one of those that the part is charged with.
+	const moldPrice = Math.max(0, cost.totalPrice - (casting?.price ?? 0) - laborAt(pourLaborS));
+	const moldSpread = DEFAULTS.laborSpread.value * laborAt(laborS - pourLaborS);
 	const part = partOf([
 		pattern.partsWanted,
 		moldPrice,
@@ -53,8 +57,6 @@ export function costPlan(
 	};
 	const kits = computed('Σ material', 'kits that are bought', cost.materialPrice, 'currency');
 	const rate = entered('rate', 'labor', shop.laborPerHour, 'currency/h');
-	const laborAt = (timeS: number): number =>
-		laborPrice({ laborS: timeS, ratePricePerH: shop.laborPerHour });
 	const line = (
 		key: keyof Plan['cost'],
 		label: string,
@@ -87,9 +89,9 @@ export function costPlan(
 		...around(laborS, DEFAULTS.laborSpread.value)
 	});
 	const moldInput: FigureInput = {
-		...computed('mold', 'mold without the casting', moldPrice, 'currency'),
-		low: Math.max(0, moldPrice - (laborAt(laborS) - laborAt(laborS * (1 - u)))),
-		high: moldPrice + (laborAt(laborS * (1 + u)) - laborAt(laborS))
+		...computed('mold', 'mold without the casting and its pour', moldPrice, 'currency'),
+		low: Math.max(0, moldPrice - moldSpread),
+		high: moldPrice + moldSpread
 	};
 	const partInputs = [
 		entered('n_parts', 'parts wanted', pattern.partsWanted, 'count'),

@@ -2,6 +2,7 @@ import { kitsLaw, kitsToBuy } from '../laws/kits';
 import { combinedSum, orderQuantity, orderQuantityLaw } from '../laws/order-quantity';
 import { MAX_MASS_G } from '../quantity/limits';
 import type { Sheet } from '../materials/sheet';
+import { boughtFraction } from '../materials/tap-water';
 import { DEFAULTS, defaultInput } from './defaults';
 import { traceEnds } from './order-ends';
 import type { Plan } from './plan';
@@ -25,14 +26,15 @@ const MOST_SIZES = 8;
 /** Why kits and their price have no range. */
 const BOUGHT = 'Whole kits for the safe quantity: what is bought, not an estimate of what is used.';
 
-/** One line for each material used, in kits, the same material in two places bought once. */
+/** One line for each material used, in kits, the same material in two places bought once, water not at all. */
 export function orderPlan(draft: Draft, needs: readonly Need[], finishAt: string): OrderLine[] {
 	const byId = new Map<string, { sheet: Sheet; massesG: number[]; isPoured: boolean }>();
 	for (const { sheet, massG, isPoured = false } of needs) {
 		if (!sheet || massG <= 0) continue;
 		const known = byId.get(sheet.id);
-		if (known) known.massesG.push(massG);
-		else byId.set(sheet.id, { sheet, massesG: [massG], isPoured });
+		const boughtG = massG * boughtFraction(sheet);
+		if (known) known.massesG.push(boughtG);
+		else byId.set(sheet.id, { sheet, massesG: [boughtG], isPoured });
 	}
 	return [...byId.values()].map((use, index) => orderLine(draft, use, index, finishAt));
 }
@@ -64,7 +66,8 @@ function orderLine(
 		law: orderQuantityLaw,
 		inputs: massesG.map((massG, use) => computed(`m_${use + 1}`, `use ${use + 1}`, massG, 'g')),
 		low: amounts.lowG,
-		high: amounts.highG
+		high: amounts.highG,
+		...(boughtFraction(sheet) < 1 ? { note: 'What is bought of it: without the water.' } : {})
 	});
 	traceEnds(draft, {
 		path,

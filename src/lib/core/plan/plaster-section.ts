@@ -7,6 +7,7 @@ import {
 } from '../laws/plaster';
 import { readableSplitLaw } from '../laws/readable-split';
 import { weightRatio } from '../materials/mix-ratio';
+import { waterPartOf } from '../materials/tap-water';
 import type { Plan } from './plan';
 import { computed, fromSheet, inherited, traced, warn, type Draft } from './trace';
 import { withinLaw } from './within-law';
@@ -20,7 +21,7 @@ const DENSITY_TOLERANCE = 0.05;
 export function plasterSection(draft: Draft, pour: Plan['pour']): PlasterSection | undefined {
 	const { casting } = draft.inputs.materials;
 	const ratio = weightRatio(casting);
-	const water = casting.parts.findIndex(({ part }) => part.toLowerCase() === 'water');
+	const water = waterPartOf(casting);
 	if (casting.family !== 'plaster' || casting.parts.length !== 2 || !ratio || water < 0)
 		return undefined;
 	const consistency = (100 * (ratio[water] ?? 0)) / (ratio[1 - water] ?? 1);
