@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { readQuery } from '../../src/routes/jobs/new/choices';
+import { materialForm } from '../../src/routes/jobs/new/material-form';
 import { proposeMaterials } from '../../src/routes/jobs/new/propose-materials';
 import { readChoices } from '../../src/routes/jobs/new/read-choices';
 import { instantOf, nextShiftStart, wallClock } from '../../src/routes/jobs/new/shop-clock';
@@ -38,6 +39,25 @@ describe('proposed materials', () => {
 	test('are none when the library has no shell', () => {
 		const shelf = library.filter(({ kind }) => kind !== 'shell');
 		expect(proposeMaterials(testInputs().pattern, shelf, {})).toBeNull();
+	});
+});
+
+describe('a library with nothing that fits', () => {
+	test('still proposes, says at the place why it is refused, and marks it so in the list', () => {
+		const pattern = { ...testInputs().pattern, material: 'sulfur clay' as const };
+		const build = testSheet('brush-platinum');
+		const shelf = library.filter(({ kind, id }) => kind !== 'glove' || id === build.id);
+		const choices = readQuery(new URLSearchParams({ pattern: 'p' }));
+		const sheets = proposeMaterials(pattern, shelf, {});
+		const { slots } = materialForm({ pattern, sheets, library: shelf, choices });
+		const glove = slots.find(({ slot }) => slot === 'build');
+		expect(glove).toMatchObject({
+			value: build.id,
+			isProposed: true,
+			refused: 'does not cure here',
+			options: [{ label: `${build.name} (refused: does not cure here)` }]
+		});
+		expect(slots.find(({ slot }) => slot === 'shell')?.refused).toBeNull();
 	});
 });
 

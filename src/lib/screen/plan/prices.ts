@@ -2,7 +2,7 @@ import type { Plan } from '$lib/core/plan/plan';
 import { displayQuantity } from '$lib/core/quantity/display';
 
 /** What is bought or used without a price on its data sheet, by name. */
-export function unpriced({ order }: Pick<Plan, 'order'>): string[] {
+function unpriced({ order }: Pick<Plan, 'order'>): string[] {
 	return order.filter(({ needG, price }) => needG > 0 && price === 0).map(({ name }) => name);
 }
 

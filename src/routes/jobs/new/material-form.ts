@@ -30,6 +30,8 @@ export function materialForm({ pattern, sheets, library, choices }: Given) {
 			options: required ? options : [{ value: NONE, label: 'None' }, ...options],
 			value: current?.id ?? (required ? '' : NONE),
 			isProposed: choices[slot] === '',
+			/** Why what fills it is refused all the same: the library holds nothing better. */
+			refused: current && pattern && sheets ? refusal(pattern, sheets, slot, current) : null,
 			name: current?.name ?? '',
 			shelfLifeDays: current?.shelfLifeDays ?? null
 		};
