@@ -71,6 +71,7 @@ const shops = fc.record({
 	cupVolumesMl: fc.constantFrom([250, 500, 1000, 2500], [5], [50_000], [250, 2500]),
 	nightTemperatureC: sometimes(upTo(-10, 45)),
 	roomSpreadK: sometimes(upTo(0, 10)),
+	boardMm: sometimes(fc.constantFrom(6, 19.05, 60)),
 	moldLifePours: sometimes(fc.constantFrom(1, 2, 50, 100_000)),
 	benchTimes: sometimes(
 		fc

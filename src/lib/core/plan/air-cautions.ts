@@ -26,8 +26,9 @@ export function warnOfLevels(
 ): void {
 	const flow = flowFrom === 'assumed' ? 'without a measured fan' : 'with the fan as measured';
 	for (const [i, step] of steps.entries()) {
-		const { substance, substanceId, materialName, phase, peakPpm, limit, lelFraction } = step;
-		const of = `${substance} from ${materialName}`;
+		const { substance, substanceId, materialName, phase, title, peakPpm, limit, lelFraction } =
+			step;
+		const of = `${substance} from ${materialName} (${title})`;
 		const shift = shifts.find((each) => each.substanceId === substanceId);
 		const shiftPath = `air.shifts.${shift ? shifts.indexOf(shift) : -1}.averagePpm`;
 		const averagePpm = shift ? highEnd(draft, shiftPath, shift.averagePpm) : 0;
@@ -39,7 +40,7 @@ export function warnOfLevels(
 			const over = shift
 				? ` and, over the worst eight hours of the calendar, ${reaching(averagePpm, shift.averagePpm, 'ppm')} on average`
 				: '';
-			const text = `${of} can reach ${reaching(peakHighPpm, peakPpm, 'ppm')} in the room when the work ends${over}, ${flow}; ${named.set} allows ${named.ppm.toPrecision(3)} ppm (${named.edition}). Extract at the work, and wear what the SDS asks for.`;
+			const text = `${of} can reach ${reaching(peakHighPpm, peakPpm, 'ppm')} in the room when the work ends${over}, ${flow}; ${named.set} allows ${numberText(Number(named.ppm.toPrecision(3)))} ppm (${named.edition}). Extract at the work, and wear what the SDS asks for.`;
 			warn(draft, 'warn', 'air-limit', phase, text);
 		}
 		const idlh = substanceId ? SUBSTANCES[substanceId].idlhPpm : undefined;

@@ -3,6 +3,7 @@ import { curvedShell, curvedShellLaw } from '../laws/curved-shell';
 import { plateBending, plateDeflectionLaw } from '../laws/plate';
 import { around } from '../quantity/range';
 import { lidUplift, patternUplift } from './forces-uplift';
+import { boardInput, boardThicknessMm } from './board-thickness';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { FramePlan } from './frame-plan';
 import type { Plan } from './plan';
@@ -57,7 +58,7 @@ function frameBoard(
 		computed('h', 'glove and shell at the flange', headMm, 'mm'),
 		computed('L', 'longest side inside the frame', spanMm, 'mm'),
 		computed('H', 'height of the board', frame.heightMm, 'mm'),
-		defaultInput('t', 'boardMm')
+		boardInput(draft)
 	];
 	const inputs = [...loaded, defaultInput('E', 'boardModulusMPa')];
 	return withinLaw(draft, 'frame', 'Bulge of the frame', () => {
@@ -67,7 +68,7 @@ function frameBoard(
 				headMm,
 				spanMm,
 				boardHeightMm: frame.heightMm,
-				boardMm: DEFAULTS.boardMm.value,
+				boardMm: boardThicknessMm(draft),
 				modulusPa: modulusMPa * 1e6
 			});
 		const { deflectionMm, stressPa } = bent(DEFAULTS.boardModulusMPa.value);

@@ -1,4 +1,5 @@
 import type { FigureInput } from '../quantity/figure';
+import { boardInput } from './board-thickness';
 import { defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { computed, traced, tradeLaw, type Draft } from './trace';
@@ -30,11 +31,12 @@ export function traceBoards(draft: Draft, boards: Plan['frame']['boards']): void
 }
 
 function inputsOf(
-	{ figures }: Draft,
+	draft: Draft,
 	{ name }: Board,
 	key: 'lengthMm' | 'widthMm' | 'thicknessMm'
 ): FigureInput[] {
-	const thick = defaultInput('t', 'boardMm');
+	const { figures } = draft;
+	const thick = boardInput(draft);
 	const of = (side: 'insideLengthMm' | 'insideWidthMm' | 'heightMm', label: string) =>
 		computed('inside', label, figures[`frame.${side}`]?.value ?? 0, 'mm', `frame.${side}`);
 	const length = of('insideLengthMm', 'inside length of the frame');

@@ -1,4 +1,5 @@
 import { roundUpTo } from '../quantity/rounding';
+import { boardThicknessMm } from './board-thickness';
 import { DEFAULTS, defaultInput } from './defaults';
 import type { Plan } from './plan';
 import { traceBoards } from './frame-boards';
@@ -136,7 +137,12 @@ export function framePlan(draft: Draft, gloveMm: number, shellMm: number): Frame
 			constant('clear', 'cut clear of the frame (common practice, no source)', EDGE_CLEAR_MM, 'mm')
 		]
 	});
-	const boards = boardsFor({ insideLengthMm, insideWidthMm, heightMm });
+	const boards = boardsFor({
+		insideLengthMm,
+		insideWidthMm,
+		heightMm,
+		thicknessMm: boardThicknessMm(draft)
+	});
 	traceBoards(draft, boards);
 	return {
 		frame: { gapMm, flangeMm, insideLengthMm, insideWidthMm, heightMm, boards },
@@ -150,8 +156,9 @@ function boardsFor(frame: {
 	insideLengthMm: number;
 	insideWidthMm: number;
 	heightMm: number;
+	thicknessMm: number;
 }): Plan['frame']['boards'] {
-	const thicknessMm = DEFAULTS.boardMm.value;
+	const { thicknessMm } = frame;
 	const beyondMm = 2 * (thicknessMm + DEFAULTS.ledgeMm.value);
 	const { insideLengthMm, insideWidthMm, heightMm } = frame;
 	const side = { count: 2, widthMm: heightMm, thicknessMm };

@@ -1,6 +1,6 @@
 import type { MassPart } from '../laws/centroid';
 import { LIFT_CAUTION } from '../laws/lifting-advice';
-import { DEFAULTS } from './defaults';
+import { boardThicknessMm } from './board-thickness';
 import type { FramePlan } from './frame-plan';
 import { liftOf } from './lift-of';
 import { liftingLimitOf } from './lifting-limit';
@@ -18,7 +18,7 @@ export function liftingSection(
 ): LiftingSection {
 	const { heightMm, exposedAreaCm2, footprintCm2 } = draft.surface;
 	const { insideLengthMm, insideWidthMm } = frame.frame;
-	const depthMm = Math.min(insideLengthMm, insideWidthMm) + 2 * DEFAULTS.boardMm.value;
+	const depthMm = Math.min(insideLengthMm, insideWidthMm) + 2 * boardThicknessMm(draft);
 	const limit = liftingLimitOf(draft, depthMm);
 	const stackMm = heightMm + thicknessMm;
 	// Walls at half height, tops at full height, so it errs high: the side on which molds fall over.

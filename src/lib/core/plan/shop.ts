@@ -72,6 +72,8 @@ export const shopSchema = z.strictObject({
 	nightTemperatureC: z.number().min(-10).max(45).optional(),
 	/** How far a place in the room may differ from its temperature; waits and windows keep to the safe side. */
 	roomSpreadK: z.number().min(0).max(10).optional(),
+	/** Thickness of the boards that frames and mold boards are built of. */
+	boardMm: z.number().min(6).max(60).optional(),
 	/** Pours before a glove is worn out. */
 	moldLifePours: z.number().int().min(1).max(100_000).optional(),
 	/** The shop's own times for the two other ways to build. */

@@ -1,3 +1,4 @@
+import { limitWords } from './limit-words';
 import type { PlanWarning } from './plan';
 import { warn, type Draft } from './trace';
 
@@ -15,7 +16,8 @@ export function withinLaw<T>(
 		return compute();
 	} catch (error) {
 		if (!(error instanceof RangeError)) throw error;
-		warn(draft, 'note', 'law-limit', where, `${what}: no number is given. ${error.message}.`);
+		const limit = limitWords(error.message, draft.inputs.shop.units);
+		warn(draft, 'note', 'law-limit', where, `${what}: no number is given. ${limit}.`);
 		return null;
 	}
 }

@@ -1,5 +1,5 @@
 import { shopSchema, type Shift, type Shop } from '$lib/core/plan/shop';
-import { ML_PER_US_FL_OZ } from '$lib/core/quantity/customary';
+import { ML_PER_US_FL_OZ, MM_PER_IN } from '$lib/core/quantity/customary';
 import { readSpan } from './read-clock';
 import { issueErrors } from './issue-errors';
 import { readEntries, type FieldErrors, type NumberFields } from './read-entries';
@@ -23,6 +23,8 @@ const ASSUMED = {
 };
 /** Sizes as a shop's cups and pails are sold there: 4 fl oz to a gallon. */
 const US_CUPS_ML = [4, 8, 16, 32, 64, 128].map((ounces) => ounces * ML_PER_US_FL_OZ);
+/** Three quarters of an inch, a common board there; common practice, no source. */
+const US_BOARD_MM = 0.75 * MM_PER_IN;
 
 /** The shop a setup form describes, or what is wrong with it. */
 export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: FieldErrors } {
@@ -41,7 +43,7 @@ export function readSetup(draft: SetupDraft): { shop: Shop | null; errors: Field
 	const { value, errors } = readEntries(plain, NUMBERS, system);
 	const candidate = {
 		...ASSUMED,
-		...(system === 'US' && { cupVolumesMl: US_CUPS_ML }),
+		...(system === 'US' && { cupVolumesMl: US_CUPS_ML, boardMm: US_BOARD_MM }),
 		isDemo: false,
 		...Object(value),
 		shifts

@@ -34,6 +34,10 @@ export function optionalFacts(shop: Shop): Fact[] {
 		),
 		fact('limitSets', (shop.limitSets ?? LIMIT_SETS).join(', ')),
 		fact(
+			'boardMm',
+			or(shop.boardMm, 'mm', `not given; ${shown(DEFAULTS.boardMm.value, 'mm')} is assumed`)
+		),
+		fact(
 			'moldLifePours',
 			or(shop.moldLifePours, 'count', `not given; ${DEFAULTS.moldLifePours.value} is assumed`)
 		),

@@ -37,6 +37,7 @@ export const shopDraftSchema = z.object({
 	limitSets: z.array(z.string()).max(10).default([]),
 	airSpeedMPerS: text,
 	ventilationNote: text,
+	boardMm: text,
 	moldLifePours: text,
 	/** 'yes' when it is asked for in date. */
 	asksTraining: text,

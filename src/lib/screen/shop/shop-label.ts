@@ -25,6 +25,7 @@ export const SHOP_LABELS: Record<string, string> = {
 	airSpeedMPerS: 'Air speed over drying film',
 	ventilationNote: 'Note on the ventilation',
 	asksTraining: 'Training on isocyanates',
+	boardMm: 'Thickness of the frame’s boards',
 	moldLifePours: 'Pours before a glove is worn out',
 	'benchTimes.solidBlock.fixedS': 'Solid block: hands on, once',
 	'benchTimes.solidBlock.perM2S': 'Solid block: hands on, by area',

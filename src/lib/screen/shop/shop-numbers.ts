@@ -28,6 +28,7 @@ export const SHOP_NUMBERS: NumberFields = {
 	'fanGrille.freeFraction': 'fractionPct',
 	mixingFactor: 'plain',
 	airSpeedMPerS: 'airSpeed',
+	boardMm: 'length',
 	moldLifePours: 'count',
 	...Object.fromEntries(
 		Object.entries(BENCH_NUMBERS).map(([path, measure]) => [`benchTimes.${path}`, measure])
