@@ -213,6 +213,6 @@ test('what no brush reaches is warned of with its area and what to do; where all
 	const [said] = codes({ ...base, unreached: { ...none, areaCm2: 1.9, places: [place] } });
 	expect(said).toMatchObject({ severity: 'warn', where: 'pattern' });
 	expect(said!.text).toMatch(
-		/does not reach 1\.9 cm² of the pattern, in 1 deep narrow place: plug/
+		/does not reach 1\.9 cm² of the pattern, in one deep narrow place: plug it flush/
 	);
 });

@@ -46,7 +46,11 @@ function warnOfUnreached(draft: Draft, { unreached }: MeshBody): void {
 	if (!unreached || unreached.areaCm2 === 0) return;
 	const { brush, areaCm2, places, unlistedPlaces } = unreached;
 	const count = places.length + unlistedPlaces;
-	const text = `A brush ${brush.widthMm} mm wide does not reach ${Number(areaCm2.toPrecision(2))} cm² of the pattern, in ${count} deep narrow ${count === 1 ? 'place' : 'places'}: plug them flush before the release goes on, or let thin material drip in until they stand full. The pattern’s page lists them.`;
+	const [where, what, stands] =
+		count === 1
+			? ['in one deep narrow place', 'it', 'it stands']
+			: [`in ${count} deep narrow places`, 'them', 'they stand'];
+	const text = `A brush ${brush.widthMm} mm wide does not reach ${Number(areaCm2.toPrecision(2))} cm² of the pattern, ${where}: plug ${what} flush before the release goes on, or let thin material drip in until ${stands} full. The pattern’s page lists ${what}.`;
 	warn(draft, 'warn', 'out-of-reach', 'pattern', text);
 }
 
