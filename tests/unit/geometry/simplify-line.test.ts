@@ -4,11 +4,11 @@ import { simplifyLine } from '../../../src/lib/core/geometry/simplify-line';
 
 test('what lies on a straight line is left out, corners and ends stay', () => {
 	const line = [
-		{ x: 0, y: 0 },
-		{ x: 1, y: 0.01 },
-		{ x: 2, y: 0 },
-		{ x: 2, y: 1 },
-		{ x: 2, y: 2 }
+		{ xMm: 0, yMm: 0 },
+		{ xMm: 1, yMm: 0.01 },
+		{ xMm: 2, yMm: 0 },
+		{ xMm: 2, yMm: 1 },
+		{ xMm: 2, yMm: 2 }
 	];
 	expect(simplifyLine(line, 0.1)).toEqual([line[0], line[2], line[4]]);
 	expect(simplifyLine(line, 0.001)).toEqual([line[0], line[1], line[2], line[4]]);
@@ -16,11 +16,11 @@ test('what lies on a straight line is left out, corners and ends stay', () => {
 
 test('a closed line keeps the point that is farthest from its start', () => {
 	const square = [
-		{ x: 0, y: 0 },
-		{ x: 1, y: 0 },
-		{ x: 1, y: 1 },
-		{ x: 0, y: 1 },
-		{ x: 0, y: 0 }
+		{ xMm: 0, yMm: 0 },
+		{ xMm: 1, yMm: 0 },
+		{ xMm: 1, yMm: 1 },
+		{ xMm: 0, yMm: 1 },
+		{ xMm: 0, yMm: 0 }
 	];
 	expect(simplifyLine(square, 0.1)).toEqual(square);
 });
@@ -30,8 +30,8 @@ test('a circle keeps as many chords as the tolerance asks for, and no more than 
 	const radius = 100;
 	const tolerance = 0.1;
 	const circle = Array.from({ length: 1441 }, (_, i) => ({
-		x: radius * Math.cos((i * Math.PI) / 720),
-		y: radius * Math.sin((i * Math.PI) / 720)
+		xMm: radius * Math.cos((i * Math.PI) / 720),
+		yMm: radius * Math.sin((i * Math.PI) / 720)
 	}));
 	const least = Math.PI / Math.acos(1 - tolerance / radius);
 	const chords = simplifyLine(circle, tolerance).length - 1;
@@ -40,8 +40,8 @@ test('a circle keeps as many chords as the tolerance asks for, and no more than 
 });
 
 const point = fc.record({
-	x: fc.double({ min: -500, max: 500, noNaN: true }),
-	y: fc.double({ min: -500, max: 500, noNaN: true })
+	xMm: fc.double({ min: -500, max: 500, noNaN: true }),
+	yMm: fc.double({ min: -500, max: 500, noNaN: true })
 });
 
 test('no point is farther from what is left than the tolerance', () => {
@@ -50,13 +50,13 @@ test('no point is farther from what is left than the tolerance', () => {
 			const left = simplifyLine(line, 5);
 			expect(left[0]).toBe(line[0]);
 			expect(left.at(-1)).toBe(line.at(-1));
-			for (const { x, y } of line) {
+			for (const { xMm, yMm } of line) {
 				const offs = left.slice(1).map((b, i) => {
 					const a = left[i]!;
-					const length2 = (b.x - a.x) ** 2 + (b.y - a.y) ** 2;
-					const along = (x - a.x) * (b.x - a.x) + (y - a.y) * (b.y - a.y);
+					const length2 = (b.xMm - a.xMm) ** 2 + (b.yMm - a.yMm) ** 2;
+					const along = (xMm - a.xMm) * (b.xMm - a.xMm) + (yMm - a.yMm) * (b.yMm - a.yMm);
 					const t = length2 === 0 ? 0 : Math.max(0, Math.min(1, along / length2));
-					return Math.hypot(x - a.x - t * (b.x - a.x), y - a.y - t * (b.y - a.y));
+					return Math.hypot(xMm - a.xMm - t * (b.xMm - a.xMm), yMm - a.yMm - t * (b.yMm - a.yMm));
 				});
 				expect(Math.min(...offs)).toBeLessThanOrEqual(5 + 1e-9);
 			}

@@ -35,7 +35,9 @@ interface Shape {
 /** The section to scale: every layer as an outline in pixels of a sheet. */
 export function layoutSection(model: SectionModel, sheet: Sheet): SectionLayout {
 	const scale = sectionScale(model, sheet);
-	const outline = patternOutline(model);
+	const toleranceMm = TOLERANCE_PX / scale.pxPerMm;
+	// Each coat is laid on every point below it, so those that do not show cost most.
+	const outline = simplifyLine(patternOutline(model), toleranceMm / 2);
 	const half = Math.max(...outline.map(({ xMm }) => xMm));
 	const shapes = drawnShapes(model, scale, outline, half);
 
@@ -47,7 +49,8 @@ export function layoutSection(model: SectionModel, sheet: Sheet): SectionLayout 
 		y: round(footPx - yMm * scale.pxPerMm)
 	});
 	const pathOf = (line: PointMm[]) =>
-		`M${simplifyLine(line.map(toPx), TOLERANCE_PX)
+		`M${simplifyLine(line, toleranceMm)
+			.map(toPx)
 			.map(({ x, y }) => `${x} ${y}`)
 			.join('L')}`;
 
@@ -117,7 +120,8 @@ function drawnShapes(
 			default: {
 				if (layer.kind === 'shell' && !isInShell) {
 					isInShell = true;
-					base = edgeMm < reachMm ? onBoard(inner, reachMm) : inner;
+					const laid = edgeMm < reachMm ? onBoard(inner, reachMm) : inner;
+					base = simplifyLine(laid, TOLERANCE_PX / scale.pxPerMm / 2);
 					inner = base;
 					depthMm = 0;
 				}
