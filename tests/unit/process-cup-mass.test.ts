@@ -66,6 +66,8 @@ describe('a cup much larger than planned', () => {
 	test('is asked about once, with what it works for and how hot it may get', () => {
 		const log = bench();
 		expect(asked(log, 200)).toBe('taken');
+		// The machine refuses it, in other words.
+		expect(asked(log, 10_000)).toBe('taken');
 		expect(asked(log, 720)).toMatch(
 			/It is 720 g; the plan has 180 g.* works for 8 min and, forgotten, may reach about 80 °C/
 		);

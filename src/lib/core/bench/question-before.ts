@@ -6,7 +6,7 @@ import { batchAtWork, cupInPreparation, type ProcessContext } from '../process/c
 import { earlyTest } from '../process/early-test';
 import type { EventOf } from '../process/events';
 import { cupClosesAt, mixedFast } from '../process/cup-life';
-import { cupLife } from '../process/cup-mass';
+import { cupLife, largestCupMl, volumeInCup } from '../process/cup-mass';
 import { secondsBetween } from '../process/instant';
 
 /**
@@ -27,7 +27,8 @@ export function questionBefore(
 			const massesG = massesOf(event);
 			const large = c.plan.processVersion < 6 ? null : largeCup(c, { massesG });
 			const batch = batchAtWork(c);
-			if (!large || !batch) return null;
+			// What no cup holds is refused, which says more than a question.
+			if (!large || !batch || volumeInCup(c.plan, batch, massesG) > largestCupMl(c)) return null;
 			const { workingS, peakC } = cupLife(batch, large.massG);
 			return said.largeCup({
 				...large,
