@@ -201,7 +201,8 @@ function verdictOf(bytes, list) {
 	const rewritten = list && rewrittenFaultOf(events, list);
 	if (rewritten) return { fault: rewritten };
 	return {
-		said: `${plan.title}, ${events.length} events, exported ${exportedAt}.\nHead: ${headHash}`
+		// The mold's own name: several are built to a plan of one name.
+		said: `${events[0].event?.title ?? plan.title}, ${events.length} events, exported ${exportedAt}.\nHead: ${headHash}`
 	};
 }
 

@@ -64,7 +64,7 @@ async function faultOf(file: string): Promise<string | null> {
 		const { faults } = await checkSqlite(file);
 		return faults[0] ?? null;
 	} catch (error) {
-		return error instanceof Error ? error.message : String(error);
+		return `${file}: ${error instanceof Error ? error.message : String(error)}.`;
 	}
 }
 
