@@ -160,12 +160,15 @@ describe('how glove and shell come off, in the plan', () => {
 					build: { ...inputs.materials.build, yieldStressPa }
 				}
 			});
-		for (const yieldStressPa of [0.05, 6000]) {
+		for (const [yieldStressPa, said] of [
+			[0.05, '0.05 Pa'],
+			[6000, '6 kPa']
+		] as const) {
 			const plan = planWith(yieldStressPa);
 			expect(plan.handling?.runsOffCm2).toBeNull();
 			expect(plan.warnings.filter(({ code }) => code === 'law-limit')).toContainEqual(
 				expect.objectContaining({
-					text: `Walls from which the thickest coat runs off: no number is given. yieldStressPa is ${yieldStressPa}; accepted: 0.1 to 5000.`
+					text: `Walls from which the thickest coat runs off: no number is given. yield stress is ${said}; accepted: 0.1 Pa to 5 kPa.`
 				})
 			);
 			expect(planSchema.safeParse(plan).success).toBe(true);
