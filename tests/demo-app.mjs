@@ -45,14 +45,18 @@ async function signIn(url) {
 	return { cookie, cookies: [{ url, name, value }] };
 }
 
-/** Lends `use` the app's address, cookies of a supervisor, the jobs of the demo shop and a browser. */
-export async function withDemoApp(use) {
+/**
+ * Lends `use` the app's address, cookies of a supervisor, the jobs of the demo shop and a browser; before there is a
+ * shop, address and browser to `atFirst`.
+ */
+export async function withDemoApp(use, atFirst = async () => {}) {
 	const { url, stop } = await startApp();
 	const browser = await chromium.launch({
 		executablePath: findChromium() ?? undefined,
 		args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking']
 	});
 	try {
+		await atFirst({ url, browser });
 		await fetch(`${url}/start`, {
 			method: 'POST',
 			headers: { origin: url, 'content-type': 'application/x-www-form-urlencoded' },

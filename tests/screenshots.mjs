@@ -14,6 +14,9 @@ const SCREENS = [
 /** Every page worth a look, by name; those of molds in the state that shows most. */
 function pagesOf(jobs) {
 	const find = (words) => jobs.find(({ title, summary }) => words(summary, title))?.id ?? '';
+	const weighing = find(
+		({ phase, window, nextAct }) => phase === 'build' && window && /weighed/.test(nextAct)
+	);
 	const coating = find(({ phase, trouble }) => phase === 'build' && !trouble);
 	const asking = find(({ phase }) => phase === 'shellRelease');
 	const inTrouble = find(({ trouble }) => trouble !== null);
@@ -34,6 +37,7 @@ function pagesOf(jobs) {
 		['mold', `/jobs/${asking}`],
 		['briefing', `/jobs/${coating}/briefing`],
 		['plan', `/jobs/${finished}/plan`],
+		['bench', `/jobs/${weighing}/bench`],
 		['bench-coat', `/jobs/${coating}/bench`],
 		['bench-cure', `/jobs/${curing}/bench`],
 		['bench-shell', `/jobs/${shelling}/bench`],
@@ -49,12 +53,9 @@ function pagesOf(jobs) {
 
 /** Name, screen and light of the README's pictures: what is seen without scrolling. */
 const README = [
-	['plan-new', 'desk', 'light'],
-	['bench-coat', 'tablet', 'light'],
-	['bench-shell', 'phone', 'dark'],
-	['sign', 'desk', 'light'],
-	['board', 'desk', 'light'],
-	['record', 'desk', 'light']
+	['start', 'desk', 'light'],
+	['bench', 'tablet', 'light'],
+	['board', 'desk', 'light']
 ];
 
 async function shoot(browser, { url, cookies, pages, folder, wanted }) {
@@ -88,17 +89,18 @@ async function main([path, words = '']) {
 	if (!path) throw new Error('name a folder: npm run shots -- <folder> [words]');
 	const isReadme = words === 'readme';
 	mkdirSync(path, { recursive: true });
-	await withDemoApp(({ url, browser, cookies, jobs }) =>
-		shoot(browser, {
-			url,
-			cookies,
-			pages: pagesOf(jobs),
-			folder: { path, isReadme },
-			wanted: (...shot) =>
-				isReadme
-					? README.some((each) => each.every((word, i) => word === shot[i]))
-					: shot.join('-').includes(words)
-		})
+	const shared = {
+		folder: { path, isReadme },
+		wanted: (...shot) =>
+			isReadme
+				? README.some((each) => each.every((word, i) => word === shot[i]))
+				: shot.join('-').includes(words)
+	};
+	await withDemoApp(
+		({ url, browser, cookies, jobs }) =>
+			shoot(browser, { url, cookies, pages: pagesOf(jobs), ...shared }),
+		({ url, browser }) =>
+			shoot(browser, { url, cookies: [], pages: [['start', '/start']], ...shared })
 	);
 }
 
