@@ -89,7 +89,8 @@ describe('a sheet whose hazard statements mean more than it ticks', () => {
 
 describe('a cup that gets hot', () => {
 	const shell = silent('paste-9', { hazards: ['isocyanate', 'sensitizer'], heatJPerG: 200 });
-	const hot = planOf({ shell });
+	const build = silent('brush-80', { hazards: ['isocyanate'], heatJPerG: 20 });
+	const hot = planOf({ build, shell });
 
 	test('is a hazard with its briefing, though nobody ticked it', () => {
 		const heats = hot.cure?.materials.find(({ materialId }) => materialId === shell.id);
@@ -99,9 +100,13 @@ describe('a cup that gets hot', () => {
 	});
 
 	test('is shown at the step that mixes it, whatever the text of the step names', () => {
-		const text = { slug: 'shell', hurts: [] } as unknown as Parameters<typeof hurtsOf>[0];
-		expect(hurtsOf(text, 'shell', hot).hazards.map(({ id }) => id)).toContain('hot-cup');
-		expect(hurtsOf(text, 'build', hot).hazards.map(({ id }) => id)).not.toContain('hot-cup');
+		const hurtsAt = (slug: string, phase: 'shell' | 'build') => {
+			const text = { slug, hurts: [] } as unknown as Parameters<typeof hurtsOf>[0];
+			return hurtsOf(text, phase, hot).hazards.map(({ id }) => id);
+		};
+		expect(hurtsAt('shell', 'shell')).toContain('hot-cup');
+		expect(hurtsAt('build-coat', 'build')).not.toContain('hot-cup');
+		expect(hurtsAt('weigh-and-mix', 'build')).not.toContain('hot-cup');
 	});
 });
 

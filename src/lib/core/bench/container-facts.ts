@@ -4,8 +4,7 @@ import { containerLabel } from '../materials/container-label';
 import type { PictogramCode, SignalWord } from '../materials/ghs-statements';
 import type { Sheet } from '../materials/sheet';
 import type { Plan } from '../plan/plan';
-
-type Use = keyof Plan['inputs']['materials'];
+import { OPEN_AT, usedSheets } from './materials-at';
 
 /** A label in words: what a screen draws without knowing any table. */
 export interface LabelFacts {
@@ -30,18 +29,6 @@ export interface ContainerFacts extends LabelFacts {
 	uses: string[];
 	steps: StepSlug[];
 }
-
-/** Steps at which a container of what serves this purpose is open. */
-const OPEN_AT: Record<Use, readonly StepSlug[]> = {
-	sealer: ['seal'],
-	wax: ['wax', 'shell-release'],
-	film: ['film'],
-	detail: ['weigh-and-mix', 'detail-coat', 'brush-back'],
-	build: ['weigh-and-mix', 'build-coat'],
-	shell: ['weigh-and-mix', 'shell'],
-	reinforcement: ['shell'],
-	casting: ['first-pour']
-};
 
 /** Label of a material by the hazard statements of its sheet. */
 export function labelFacts(
@@ -68,17 +55,8 @@ export function labelFacts(
 
 /** What the containers of a mold say, in the order in which they are opened, each once. */
 export function containersOf(plan: Plan, w: ContainerWords = english): ContainerFacts[] {
-	const { inputs, coats, release, shellRelease } = plan;
-	const isUsed: Partial<Record<Use, boolean>> = {
-		detail: coats.some(({ kind }) => kind === 'detail'),
-		sealer: release.sealerG > 0,
-		wax: release.waxCoats + shellRelease.waxCoats > 0,
-		film: release.filmPasses > 0
-	};
 	const found = new Map<string, ContainerFacts>();
-	for (const use of Object.keys(OPEN_AT) as Use[]) {
-		const sheet = inputs.materials[use];
-		if (!sheet || isUsed[use] === false) continue;
+	for (const { use, sheet } of usedSheets(plan)) {
 		const known = found.get(sheet.id) ?? {
 			id: sheet.id,
 			name: sheet.name,

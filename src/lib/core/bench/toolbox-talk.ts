@@ -15,8 +15,9 @@ import { hazardsOf } from '../materials/hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Plan } from '../plan/plan';
 import { contextOf, type JobState } from '../process/job';
-import { hurtsOf } from './bench-hurts';
+import { hurtsOf, type Hurts } from './bench-hurts';
 import { containersOf, type ContainerFacts } from './container-facts';
+import { usedSheets } from './materials-at';
 import type { BenchTexts } from './bench-texts';
 import { hazardGrounds, type HazardGrounds } from './hazard-grounds';
 import type { PhaseId } from '../content/vocabulary';
@@ -43,8 +44,8 @@ export interface TalkHazard extends Named<HazardId> {
 export interface TalkStep {
 	title: string;
 	phase: string;
-	hazards: Array<Named<HazardId>>;
-	ppe: Array<Named<PpeId>>;
+	hazards: Hurts['hazards'];
+	ppe: Hurts['ppe'];
 	ventilation: VentilationId;
 	/** What stands open at it, as on the labels. */
 	containers: ContainerFacts[];
@@ -77,8 +78,6 @@ const NEEDED: Partial<Record<StepSlug, (plan: Plan) => boolean>> = {
 	'shell-release': ({ shellRelease }) => shellRelease.waxCoats > 0
 };
 
-type Use = keyof Plan['inputs']['materials'];
-
 /** Hazards that no material brings: every mold has them, and `hazardsOf` names them for any sheet. */
 const OF_THE_WORK: ReadonlySet<HazardId> = new Set(hazardsOf([]));
 
@@ -94,7 +93,7 @@ export function toolboxTalk(
 		const text = texts.steps[slug];
 		const phase = texts.phases[slug];
 		if (!text || !phase) return [];
-		const hurts = hurtsOf(text, phase, plan, w);
+		const hurts = hurtsOf(text, null, plan, w);
 		return [
 			{
 				title: text.title,
@@ -150,15 +149,11 @@ function reasonOf(id: HazardId, plan: Plan, hasMaterial: boolean): TalkHazard['r
 }
 
 function materialsWith(id: HazardId, plan: Plan, w: Words): TalkHazard['materials'] {
-	const { inputs, hazards, coats, release } = plan;
-	if (OF_THE_WORK.has(id) || !hazards.includes(id)) return [];
+	if (OF_THE_WORK.has(id) || !plan.hazards.includes(id)) return [];
 	const hot = hotMaterialIds(plan);
-	const isUsed = (use: string) =>
-		(use !== 'detail' || coats.some(({ kind }) => kind === 'detail')) &&
-		(use !== 'sealer' || release.sealerG > 0);
-	return Object.entries(inputs.materials).flatMap(([use, sheet]) => {
-		const why = sheet && isUsed(use) && hazardGrounds(id, sheet, hot.includes(sheet.id));
-		return why ? [{ name: sheet.name, use: w.containers.uses[use as Use], ...why }] : [];
+	return usedSheets(plan).flatMap(({ use, sheet }) => {
+		const why = hazardGrounds(id, sheet, hot.includes(sheet.id));
+		return why ? [{ name: sheet.name, use: w.containers.uses[use], ...why }] : [];
 	});
 }
 
