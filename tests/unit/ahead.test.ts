@@ -96,6 +96,33 @@ describe.each(molds)('the way ahead of %s', (_id, states) => {
 	});
 });
 
+describe('a mold that was planned for a later start', () => {
+	const [brief] = molds[0]?.[1] ?? [];
+	if (!brief) throw new Error('no state');
+	const startMs = Date.parse(startAt);
+	const placedAt = (nowMs: number) =>
+		placeAhead(
+			wayAhead(brief),
+			nowMs,
+			nowMs + 96 * HOUR_MS,
+			workingTimes(demo.shop, nowMs, 30)
+		).find(({ kind }) => kind === 'work');
+
+	test('is laid out from that start on while it is being briefed', () => {
+		expect(placedAt(startMs - 15 * HOUR_MS)?.fromMs).toBe(startMs);
+	});
+
+	test('goes on from the present once that start has passed', () => {
+		expect(placedAt(startMs + HOUR_MS)?.fromMs).toBe(startMs + HOUR_MS);
+	});
+
+	test('goes on as soon as it is begun, however early that is', () => {
+		const begun = (molds[0]?.[1] ?? []).find((state) => contextOf(state).phase !== 'brief');
+		if (!begun) throw new Error('no state');
+		expect(wayAhead(begun).notBeforeAt).toBeNull();
+	});
+});
+
 test('a window that shuts before it opens presses now, as at the bench', () => {
 	const nowMs = Date.parse('2026-11-30T15:00:00.000Z');
 	const at = (minutes: number) => new Date(nowMs + minutes * 60_000).toISOString();

@@ -18,7 +18,7 @@ export interface Stretch {
 }
 
 /**
- * Where the way ahead of a mold falls on the shop's hours when it goes on now, as the plan's calendar is laid out:
+ * Where the way ahead of a mold falls on the shop's hours when it goes on now, or at its accepted start if that is still to come, as the plan's calendar is laid out:
  * pressed work when its window opens, other work in a shift that holds it.
  *
  * @param times - working hours in order, from before `nowMs` until well past `untilMs`
@@ -65,10 +65,14 @@ interface Present {
 	stretches: Stretch[];
 }
 
-function presentOf({ window, isHeld, tasks: [first] }: WayAhead, nowMs: number): Present {
+function presentOf(
+	{ window, notBeforeAt, isHeld, tasks: [first] }: WayAhead,
+	nowMs: number
+): Present {
 	if (!window) {
 		const waitS = first?.kind === 'wait' ? first.lengthS : 0;
-		return { readyMs: nowMs + waitS * 1000, latestMs: null, stretches: [] };
+		const fromMs = Math.max(nowMs, notBeforeAt === null ? nowMs : Date.parse(notBeforeAt));
+		return { readyMs: fromMs + waitS * 1000, latestMs: null, stretches: [] };
 	}
 	const sinceMs = Date.parse(window.sinceAt);
 	const opensMs = Date.parse(window.opensAt);

@@ -25,6 +25,8 @@ export interface WayAhead {
 	tasks: AheadTask[];
 	/** The times that the log has already set for the first one. */
 	window: { label: string; sinceAt: string; opensAt: string; closesAt: string | null } | null;
+	/** The start that the plan was accepted with, while the mold is still being briefed; nothing is planned before it. */
+	notBeforeAt: string | null;
 	/** Paused or in trouble: nothing goes on until somebody says so, but a window still shuts. */
 	isHeld: boolean;
 }
@@ -39,7 +41,8 @@ const LEAST_S = 60;
 export function wayAhead(state: JobState): WayAhead {
 	const c = contextOf(state);
 	const path = statePath(state.snapshot);
-	if (state.snapshot.status !== 'active') return { tasks: [], window: null, isHeld: false };
+	if (state.snapshot.status !== 'active')
+		return { tasks: [], window: null, notBeforeAt: null, isHeld: false };
 
 	const isHeld = path === 'paused' || path === 'troubled';
 	const tasks = withAddedCoats(inOrderOfWork(c.plan.calendar), c).map(taskOf);
@@ -54,6 +57,7 @@ export function wayAhead(state: JobState): WayAhead {
 			opensAt: window.opensAt,
 			closesAt: window.closesAt
 		},
+		notBeforeAt: c.phase === 'brief' ? c.plan.inputs.startAt : null,
 		isHeld
 	};
 }
