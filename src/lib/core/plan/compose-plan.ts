@@ -1,3 +1,4 @@
+import { readingS } from '../content/reading-time';
 import { briefingsFor, hazardsOf, ppeFor } from '../materials/hazards';
 import { worstFirst } from '../materials/pair-problem';
 import { shellReleaseNeed } from '../materials/release-need';
@@ -62,7 +63,10 @@ export function composePlan(draft: Draft): Plan {
 		shellG: shell.shellG,
 		frameG: frame.frameG
 	});
+	const used = usedSheets(draft, usesDetail);
 	const asked = {
+		// Whether a cup gets hot is known only later: time is kept for its briefing too.
+		readS: readingS(briefingsFor(hazardsOf(used, ['hot-cup']))),
 		people,
 		exposedAreaCm2: surface.exposedAreaCm2,
 		coatedAreaCm2: surface.coatedAreaCm2,
@@ -97,7 +101,6 @@ export function composePlan(draft: Draft): Plan {
 		],
 		calendar.finishAt
 	);
-	const used = usedSheets(draft, usesDetail);
 	warnOfAssumedHazards(draft, used);
 	warnOfSheetGaps(draft, usesDetail);
 	warnOfRoom(draft, used, hazardsOf(used));

@@ -4,6 +4,8 @@ import type { ShellPlan } from './shell-plan';
 import { HANDS_S, MIN_S, overArea, wait, work, type Task } from './task';
 
 export interface WorkFacts {
+	/** Reading the briefings of this mold. */
+	readS: number;
 	people: number;
 	exposedAreaCm2: number;
 	coatedAreaCm2: number;
@@ -24,7 +26,7 @@ export interface WorkFacts {
 /** The whole job as pieces of work and waits, from briefing to handover. */
 export function workList(facts: WorkFacts): Task[] {
 	return [
-		work('brief', 'brief', 'Brief the job, check the room', HANDS_S.brief),
+		work('brief', 'brief', 'Brief the job, check the room', briefingS(facts)),
 		work('pattern', 'pattern', 'Prepare the pattern and fix it to the board', HANDS_S.pattern),
 		...sealing(facts),
 		...releasing(facts),
@@ -51,6 +53,13 @@ export function workList(facts: WorkFacts): Task[] {
 		work('handover', 'handover', 'Hand over the mold and its record', HANDS_S.handover)
 	];
 }
+
+/** Five minutes; choice of the plan. A calendar promises no odd minute. */
+const GRID_S = 5 * MIN_S;
+
+/** Never less than it takes to read what has to be read. */
+const briefingS = ({ readS }: WorkFacts): number =>
+	Math.max(HANDS_S.brief, Math.ceil(readS / GRID_S) * GRID_S);
 
 function sealing({ release, sealerDryS, exposedAreaCm2 }: WorkFacts): Task[] {
 	if (release.sealerG === 0) return [];
