@@ -19,13 +19,15 @@ import { readQuery } from './choices';
 import { materialForm } from './material-form';
 import { linkedProblem } from './problem-link';
 import { smallerCups } from './smaller-cups';
-import { readChoices } from './read-choices';
+import { withProposedStart } from './proposed-start';
+import { readChoices, type ReadChoices } from './read-choices';
 import { startText, wallClock } from './shop-clock';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ locals, url }) => {
 	const { shop, choices, pattern, library, read } = await asked(locals, url);
-	const { plan, problems } = read.inputs ? attempt(read.inputs) : { plan: null, problems: [] };
+	const { plan, problems, startAt, whyLater } = attempt(read, choices.start === '');
+	const at = now();
 	return {
 		choices,
 		patterns: (await listPatterns(locals.db)).map(({ id, pattern: { name } }) => ({ id, name })),
@@ -41,8 +43,10 @@ export const load: PageServerLoad = async ({ locals, url }) => {
 		plan,
 		title: pattern && (await nextMoldTitle(locals.db, pattern.name)),
 		hash: plan && planHash(plan),
-		startAt: read.startAt,
-		startText: startText(read.startAt, shop.zone),
+		startAt,
+		startText: startText(startAt, shop.zone, at),
+		whyLater,
+		isPast: startAt < at,
 		betterStart: plan?.betterStartAt ? wallClock(plan.betterStartAt, shop.zone) : null,
 		briefings: Object.fromEntries([...briefings].map(([slug, { title }]) => [slug, title])),
 		canAccept: mayEdit(locals.person),
@@ -126,12 +130,21 @@ async function asked(locals: App.Locals, url: URL, startAt?: string) {
 	return { shop, choices, pattern, library, read: readChoices(given) };
 }
 
-function attempt(inputs: Parameters<typeof planOrProblem>[0]) {
+function attempt({ inputs, startAt }: ReadChoices, isStartOpen: boolean) {
+	const nothing = { plan: null, startAt, whyLater: null };
+	if (!inputs) return { ...nothing, problems: [] as PlanProblem[] };
 	try {
-		return { plan: planOrProblem(inputs), problems: [] as PlanProblem[] };
+		const asked = planOrProblem(inputs);
+		const proposed = isStartOpen ? withProposedStart(asked, inputs, planOrProblem) : null;
+		return {
+			plan: proposed?.plan ?? asked,
+			startAt: proposed?.inputs.startAt ?? startAt,
+			whyLater: proposed?.why ?? null,
+			problems: [] as PlanProblem[]
+		};
 	} catch (thrown) {
 		if (!(thrown instanceof ApiProblem)) throw thrown;
 		const { errors, detail } = thrown.problem;
-		return { plan: null, problems: errors ?? [{ path: '', message: detail }] };
+		return { ...nothing, problems: errors ?? [{ path: '', message: detail }] };
 	}
 }

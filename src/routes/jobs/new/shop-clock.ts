@@ -26,10 +26,12 @@ export function dayText(at: string, zone: string): string {
 	return new Intl.DateTimeFormat('en-US', { ...day, timeZone: zone }).format(new Date(at));
 }
 
-/** "Mon, Nov 30, 07:30" in the shop's zone, as the plan and the board say it. */
-export function startText(at: string, zone: string): string {
+/** "Mon, Nov 30, 07:30" in the shop's zone, as the plan and the board say it; of another year, with that year. */
+export function startText(at: string, zone: string, now: string = at): string {
+	const yearOf = (instant: string) => Temporal.Instant.from(instant).toZonedDateTimeISO(zone).year;
 	// Beside an instant of another day, the day is said too.
-	return timeText(at, zone, '1970-01-01T00:00:00Z');
+	const text = timeText(at, zone, '1970-01-01T00:00:00Z');
+	return yearOf(at) === yearOf(now) ? text : `${text} (${yearOf(at)})`;
 }
 
 const SEARCH_DAYS = 21;
