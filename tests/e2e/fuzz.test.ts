@@ -81,7 +81,7 @@ const act = { type: 'room.read', temperatureC: 22, humidityPct: 48, extractionOn
 
 /** Fields of forms as a browser posts them. */
 const FORMS: Record<string, Record<string, string>> = {
-	'/setup': { name: 'Shop', zone: 'UTC', units: 'SI', supervisor: 'A', pin: '1234' },
+	'/setup': { name: 'Shop', zone: 'UTC', units: 'SI', owner: 'A', pin: '1234' },
 	'/start': {},
 	'/sign-in': { person: 'nobody', pin: '1234', next: '//elsewhere.example' },
 	'/patterns/new': {

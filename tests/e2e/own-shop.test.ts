@@ -15,7 +15,7 @@ test('a shop is set up, a restart loses nothing, and wrong PINs are slowed', asy
 	await page.getByLabel('Name of the shop').fill('Quarry Lane Casting (invented)');
 	await page.getByLabel('Time zone').selectOption('America/Denver');
 	await page.getByLabel('Currency').fill('USD');
-	await page.getByRole('group', { name: 'First supervisor' }).getByLabel('Name').fill('Ada Quill');
+	await page.getByLabel('Your name').fill('Ada Quill');
 	await page.getByLabel('PIN', { exact: true }).fill('7302');
 	await page.getByLabel('PIN again').fill('7303');
 	await page.getByRole('button', { name: 'Set up the shop' }).click();

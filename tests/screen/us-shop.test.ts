@@ -108,7 +108,7 @@ describe('a shop in US customary units', () => {
 	});
 
 	test('starts with cups as they are sold there, and names each in few digits', () => {
-		const draft = { ...EMPTY_SETUP, name: 'A shop', supervisor: 'Ada', units: 'US' };
+		const draft = { ...EMPTY_SETUP, name: 'A shop', owner: 'Ada', units: 'US' };
 		const { shop } = readSetup(draft);
 		expect(shop && said(ShopFacts, { shop })).toContain('4, 8, 16, 32, 64, 128 fl oz');
 		const volume = measureOf('volume', 'US');

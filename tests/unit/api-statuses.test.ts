@@ -144,7 +144,7 @@ test('every operation says what it answers before there is a shop, and to a page
 
 test('every operation says what it answers without a session, and with a PIN that was given', async () => {
 	const at = new Date().toISOString();
-	const shop = { shop: testShop, supervisor: { name: 'Ada Quill', pin: '2468' }, at };
+	const shop = { shop: testShop, owner: { name: 'Ada Quill', pin: '2468' }, at };
 	const head = await createShop(db, shop);
 	if (!head) throw new Error('there is a shop already');
 	headId = head.id;

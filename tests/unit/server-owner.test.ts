@@ -15,11 +15,14 @@ import {
 	setPassword,
 	weakPasswordWords
 } from '../../src/lib/server/password';
-import { addPerson } from '../../src/lib/server/people.repository';
+import { addPerson, listPeople, maySign } from '../../src/lib/server/people.repository';
 import { checkPin } from '../../src/lib/server/pin';
 import { endOtherSessions, endSessionById, listSessions } from '../../src/lib/server/session-list';
 import { IDLE_SETTING, personOfSession, startSession } from '../../src/lib/server/sessions';
+import { createShop } from '../../src/lib/server/setup';
 import { isUnlocked, unlock } from '../../src/lib/server/unlock';
+import { countSigners, rolesToGive } from '../../src/lib/screen/people/people-rights';
+import { testInputs } from '../fixtures/materials';
 import { AT } from '../fixtures/server-store';
 import { testStore } from '../fixtures/test-store';
 
@@ -161,4 +164,22 @@ test('signing in is kept to devices that were registered, and ends with them', a
 	expect(await personOfSession(db, token, AT)).toBeNull();
 	expect(await deviceOf(db, tablet)).toBeNull();
 	expect(await listDevices(db)).toEqual([]);
+});
+
+test('whoever sets up a shop is its owner: signs, looks after it and adds others who sign, also beside a second owner', async () => {
+	const db = await testStore();
+	const { shop: settings } = testInputs();
+	const founder = await createShop(db, {
+		shop: settings,
+		owner: { name: 'Ada Quill', pin: '24682468' },
+		at: AT
+	});
+	if (!founder) throw new Error('there is a shop already');
+	await addPerson(db, { name: 'Ola Quill', role: 'owner', pin: '13571357' }, AT, founder.id);
+	const people = await listPeople(db);
+	expect(maySign(founder)).toBe(true);
+	expect(mayAdminister(founder, people)).toBe(true);
+	expect(rolesToGive(founder, people)).toContain('supervisor');
+	// The second one's PIN was given, and signs nothing yet.
+	expect(countSigners(people)).toEqual({ signing: 1, pending: 1 });
 });

@@ -125,7 +125,7 @@ test('a shop is set up once, and its last two supervisors do not retire each oth
 	const shop = testInputs().shop;
 	const made = await Promise.all(
 		[first, second].map((db, n) =>
-			createShop(db, { shop, supervisor: { name: `Ada ${n}`, pin: '2468' }, at: AT })
+			createShop(db, { shop, owner: { name: `Ada ${n}`, pin: '2468' }, at: AT })
 		)
 	);
 	expect(made.filter((person) => person !== null)).toHaveLength(1);

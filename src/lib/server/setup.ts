@@ -6,23 +6,20 @@ import { getShop, saveShop } from './shop.repository';
 
 export interface NewShop {
 	shop: Shop;
-	supervisor: { name: string; pin: string };
+	owner: { name: string; pin: string };
 	at: string;
 }
 
 /**
- * Sets up a shop with its first supervisor. The first to come wins.
+ * Sets up a shop with its first person: its owner, who signs and looks after the shop. The first to come wins.
  *
- * @returns the supervisor, or null when there is a shop already
+ * @returns the owner, or null when there is a shop already
  * @throws ZodError when the shop, name or PIN break their schemas; parse the form first
  */
-export async function createShop(
-	db: Db,
-	{ shop, supervisor, at }: NewShop
-): Promise<Person | null> {
+export async function createShop(db: Db, { shop, owner, at }: NewShop): Promise<Person | null> {
 	return exclusively(db, 'shop', async (trx) => {
 		if (await getShop(trx)) return null;
 		await saveShop(trx, shop, at);
-		return addPerson(trx, { ...supervisor, role: 'supervisor' }, at);
+		return addPerson(trx, { ...owner, role: 'owner' }, at);
 	});
 }

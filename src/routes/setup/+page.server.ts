@@ -20,10 +20,10 @@ export const actions: Actions = {
 		const draft = setupDraftSchema.catch(EMPTY_SETUP).parse(formTree(form));
 		const { shop, errors } = readSetup(draft);
 		const pin = String(form.get('pin') ?? '');
-		const person = newPersonSchema.omit({ role: true }).safeParse({ name: draft.supervisor, pin });
+		const person = newPersonSchema.omit({ role: true }).safeParse({ name: draft.owner, pin });
 		for (const { path } of person.error?.issues ?? []) {
 			if (path[0] === 'pin') errors.pin = 'Accepted: a PIN of 4 to 8 digits.';
-			else errors.supervisor = 'Accepted: a name of 1 to 120 characters.';
+			else errors.owner = 'Accepted: a name of 1 to 120 characters.';
 		}
 		const weak = weakPinWords(pin);
 		if (weak) errors.pin ??= weak;
@@ -32,9 +32,9 @@ export const actions: Actions = {
 			return fail(400, { draft, errors });
 
 		const at = now();
-		const supervisor = await createShop(locals.db, { shop, supervisor: person.data, at });
-		if (!supervisor) redirect(303, '/sign-in');
-		setSessionCookie(cookies, await startSession(locals.db, supervisor.id, at), url);
+		const owner = await createShop(locals.db, { shop, owner: person.data, at });
+		if (!owner) redirect(303, '/sign-in');
+		setSessionCookie(cookies, await startSession(locals.db, owner.id, at), url);
 		redirect(303, '/board');
 	}
 };

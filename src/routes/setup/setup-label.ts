@@ -9,7 +9,7 @@ const LABELS: Record<string, string> = {
 	scaleReadabilityG: 'Smallest step of the scale',
 	roomTemperatureC: 'Room temperature',
 	laborPerHour: 'Cost of an hour of labor',
-	supervisor: 'First supervisor',
+	owner: 'Your name',
 	pin: 'PIN',
 	pinAgain: 'PIN again'
 };

@@ -16,7 +16,7 @@ export const setupDraftSchema = z.object({
 	scaleReadabilityG: text,
 	roomTemperatureC: text,
 	laborPerHour: text,
-	supervisor: text
+	owner: text
 });
 export type SetupDraft = z.infer<typeof setupDraftSchema>;
 
@@ -40,5 +40,5 @@ export const EMPTY_SETUP: SetupDraft = {
 	scaleReadabilityG: '0.1',
 	roomTemperatureC: '',
 	laborPerHour: '',
-	supervisor: ''
+	owner: ''
 };

@@ -35,6 +35,18 @@ export function rolesToGive(actor: Pick<Member, 'role'>, people: readonly Member
 	return actor.role === 'owner' || !hasOwner(people) ? all : all.filter((role) => !signs(role));
 }
 
-function hasOwner(people: readonly Member[]): boolean {
+/**
+ * How many of those at work sign now, and how many will once they have chosen a PIN of their own: one that
+ * somebody else gave signs nothing.
+ */
+export function countSigners(
+	people: ReadonlyArray<Pick<Member, 'role' | 'retired'> & { pinGivenBy: string | null }>
+): { signing: number; pending: number } {
+	const signers = people.filter(({ role, retired }) => signs(role) && !retired);
+	const signing = signers.filter(({ pinGivenBy }) => pinGivenBy === null).length;
+	return { signing, pending: signers.length - signing };
+}
+
+export function hasOwner(people: ReadonlyArray<Pick<Member, 'role' | 'retired'>>): boolean {
 	return people.some(({ role, retired }) => role === 'owner' && !retired);
 }
