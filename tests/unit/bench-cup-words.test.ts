@@ -64,6 +64,10 @@ test('a cup much larger than planned says so while it is mixed and laid, and tha
 		{ massG: 720, workingS: 480, peakC: 95 }
 	];
 	plan.coats = plan.coats.map((coat): Coat => ({ ...coat, cupLives }));
+	// As planned it stays cool: neither its sheet nor the heat balance says otherwise.
+	const { materials } = plan.inputs;
+	const build = { ...materials.build, hazards: ['isocyanate', 'sensitizer'] };
+	plan.inputs = { ...plan.inputs, materials: { ...materials, build } };
 	const curve = [{ atS: 0, temperatureC: 23, conversion: 0 }];
 	plan.cure = {
 		materials: [
