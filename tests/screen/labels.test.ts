@@ -10,7 +10,8 @@ const cup: CupLabel = {
 	parts: [{ part: 'A', massG: 100 }],
 	hazards: [],
 	hazardStatements: [],
-	workingS: 1200,
+	usableS: 1200,
+	isFromMeeting: true,
 	mixedAt: null,
 	useByAt: null,
 	isLaid: false
@@ -26,4 +27,13 @@ const words = (over: Partial<CupLabel>): string => {
 test('a cup whose sheet names no hazard says so, and sends to the SDS all the same', () => {
 	expect(words({})).toMatch(/No hazard named on its data sheet: .* see the SDS/);
 	expect(words({ hazards: ['Solvent'] })).toMatch(/Hurts: Solvent. See the SDS/);
+});
+
+test('a cup’s time runs from when its parts met: what is filled in by hand says so', () => {
+	expect(words({})).toContain('Parts together at');
+	expect(words({})).toContain('Use by, 20 min later');
+	expect(words({ isFromMeeting: false })).toContain('Mixed at');
+	const mixed = words({ mixedAt: '2026-03-02T14:00:00Z', useByAt: '2026-03-02T14:17:00Z' });
+	expect(mixed).toContain('Mixed at');
+	expect(mixed).not.toContain('later');
 });

@@ -26,6 +26,8 @@ describe('labels of cups', () => {
 		expect(first?.mixedAt).toBe(log.log.at(-1)?.event.at);
 		expect(secondsBetween(first?.mixedAt ?? '', first?.useByAt ?? '')).toBe(coat?.workingS);
 		expect(second?.mixedAt ?? null).toBeNull();
+		expect(second?.isFromMeeting).toBe(true);
+		expect(second?.usableS).toBe((coat?.workingS ?? 0) + (coat?.mixS ?? 0));
 		expect(first?.isLaid).toBe(false);
 		log.do('cup.applied');
 		expect(cupLabels(log.state).find(({ id }) => id === first?.id)?.isLaid).toBe(true);

@@ -3,7 +3,7 @@ import { takenHazards } from '../materials/usual-hazards';
 import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Coat, Plan, ShellRound } from '../plan/plan';
 import { batchesLaid, type AsBuiltCup } from './as-built-batches';
-import { batchAtWork, cupInPreparation, type ProcessContext } from './context';
+import { batchAtWork, cupInPreparation, isSince, type ProcessContext } from './context';
 import { sheetOf } from './cup-mass';
 import { contextOf, type JobState } from './job';
 import { cupToWeigh } from './next-cup';
@@ -19,8 +19,10 @@ export interface CupLabel {
 	hazards: string[];
 	/** Hazard statements of its material's sheet. */
 	hazardStatements: string[];
-	/** From the end of mixing till it must be laid. */
-	workingS: number;
+	/** From the end of mixing, or from when its parts met, till it must be laid. */
+	usableS: number;
+	/** Its time runs from when its parts met, however late it is mixed. */
+	isFromMeeting: boolean;
 	mixedAt: string | null;
 	useByAt: string | null;
 	/** Laid, and so in need of no label. */
@@ -43,7 +45,8 @@ export function cupLabels(state: JobState): CupLabel[] {
 		...rounds
 	];
 	return batches.flatMap((batch) => {
-		const { id, title, materialId, materialName, workingS } = batch;
+		const { id, title, materialId, materialName, workingS, mixS, fractions } = batch;
+		const isFromMeeting = fractions.length > 1 && isSince(c, 5);
 		const built = builtCups(laid.findLast((section) => section.id === id)?.cups ?? []);
 		const ahead = cupsAhead(c, batch, built);
 		const of = Math.max(0, ...[...built, ...ahead].map(({ number }) => number));
@@ -56,7 +59,8 @@ export function cupLabels(state: JobState): CupLabel[] {
 				parts: parts.map(({ part, targetG }) => ({ part, massG: targetG })),
 				hazards: hazardsOf(plan, materialId),
 				hazardStatements: sheetOf(plan, materialId)?.hazardStatements ?? [],
-				workingS: cup.workingS ?? workingS,
+				usableS: (cup.workingS ?? workingS) + (isFromMeeting ? mixS : 0),
+				isFromMeeting,
 				mixedAt,
 				useByAt: closesAt,
 				isLaid: laidAt !== null
