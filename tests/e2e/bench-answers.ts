@@ -28,6 +28,7 @@ const thickEnough: Answer = (_field, what) => {
 export const CAREFUL: Answers = [
 	[/^Room temperature/, '22'],
 	[/^Relative humidity/, '45'],
+	[/^Pattern surface, at its coldest/, '22'],
 	[/^Clear gap/, planned],
 	[/^Scale shows /, onTarget],
 	[/^Lot numbers/, ({ label, value }) => value || `INVENTED-${label}-1`],

@@ -96,6 +96,8 @@ test('a mold with detail coats, watched on a second device, through what goes wr
 
 	await test.step('sent back at the first hold point with a reason, then signed', async () => {
 		await maker.workUntil(/^Hold point: ready to coat/);
+		// The pattern's surface is read first.
+		await maker.act();
 		await maker.act();
 		await supervisor.open(`/jobs/${jobId}/sign`);
 		const reason = 'The gap is narrow at the north side: set it anew.';

@@ -35,6 +35,8 @@ test('from the first click to the record of a mold without detail coats, on one 
 	await maker.openBench(jobId);
 	for (const hold of ['ready to coat', 'glove accepted', 'ready to open', 'mold accepted']) {
 		await maker.workUntil(new RegExp(`^Hold point: ${hold}`));
+		// The pattern's surface is read first.
+		if (hold === 'ready to coat') await maker.act();
 		await maker.act();
 		await page.getByRole('link', { name: 'Open the signing page' }).click();
 		await giveWord(page, CREW.supervisor, { decision: 'Sign: work goes on' });

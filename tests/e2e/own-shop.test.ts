@@ -64,6 +64,8 @@ test('an apprentice cannot sign, and nobody signs their own work', async ({ app,
 	const maker = new Crew(page, app, { name: supervisor.name, pin: SUPERVISOR_PIN });
 	await maker.openBench(jobId);
 	await maker.workUntil(/^Hold point: ready to coat/);
+	// The pattern's surface is read first.
+	await maker.act();
 	await maker.act();
 	await page.getByRole('link', { name: 'Open the signing page' }).click();
 	const signers = page.getByRole('group', { name: 'Who signs' });

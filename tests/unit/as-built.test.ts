@@ -51,6 +51,7 @@ test('a careful job is laid as planned, in every coat and round, with nothing le
 	);
 	expect(built.people).toContain('mara');
 	expect(built.briefings.map(({ slug }) => slug)).toEqual(expect.arrayContaining(plan.briefings));
+	expect(built.confirmed.map(({ by }) => by)).toEqual([crew.worker]);
 });
 
 test('a corrected cup counts once, one set aside is kept with its reason and lays nothing', () => {

@@ -2,12 +2,14 @@ import { ENGLISH } from '../language/words';
 import { titleInWords } from '../process/steps/batch-words';
 import { finding } from '../process/chart/finding';
 import { largeCup } from '../process/changes/cups';
-import { batchAtWork, cupInPreparation, type ProcessContext } from '../process/context';
+import { batchAtWork, cupInPreparation, isSince, type ProcessContext } from '../process/context';
+import { deviationText } from '../process/deviation-words';
 import { earlyTest } from '../process/early-test';
 import type { EventOf } from '../process/events';
 import { cupClosesAt, mixedFast } from '../process/cup-life';
 import { cupLife, largestCupMl, volumeInCup } from '../process/cup-mass';
 import { secondsBetween } from '../process/instant';
+import { roomFaults, type RoomReading } from '../process/room-check';
 
 /**
  * What the bench asks once before it enters an act that will be noted as a deviation, with both numbers; null
@@ -23,6 +25,12 @@ export function questionBefore(
 ): string | null {
 	const said = w.questions;
 	switch (event.type) {
+		case 'room.read': {
+			// Its fields were read before anything is asked.
+			const faults = isSince(c, 6) ? roomFaults(c, event as unknown as RoomReading) : [];
+			if (faults.length === 0) return null;
+			return said.roomRead(faults.map((fault) => deviationText({ said: fault }, w)).join(' '));
+		}
 		case 'cup.weighed': {
 			const massesG = massesOf(event);
 			const large = c.plan.processVersion < 6 ? null : largeCup(c, { massesG });

@@ -60,6 +60,14 @@ export const deviations = {
 		foundText(found, `The inspection found it ${log.verdicts[found.verdict]}`, log),
 	foundAnew: ({ before, now }: { before: Verdict; now: Verdict }) =>
 		`Inspected anew with no repair logged: first found ${log.verdicts[before]}, now ${log.verdicts[now]}.`,
+	roomOff: (given: { roomC: number; humidityPct: number; plannedC: number; plannedPct: number }) =>
+		`The room was read at ${given.roomC} °C and ${given.humidityPct}%; the plan counts on ${given.plannedC} °C and ${given.plannedPct}%. In the warm a cup sets and a window shuts sooner, in the cold later; in damp air film dries slower.`,
+	roomMoist: (given: { humidityPct: number; roomC: number; plannedPct: number; leastC: number }) =>
+		`The air was read at ${given.humidityPct}% and ${given.roomC} °C, planned ${given.plannedPct}%: it can make a urethane foam. Dry the room, keep part A shut, keep the pattern above ${given.leastC} °C (dew point and margin), and pour a test cup first.`,
+	roomRange: (given: { name: string; roomC: number; minC: number; maxC: number }) =>
+		`The room was read at ${given.roomC} °C; ${given.name} is made for ${given.minC} to ${given.maxC} °C. Bring room, parts and pattern into that range.`,
+	surfaceDew: ({ surfaceC, dewC, marginK }: { surfaceC: number; dewC: number; marginK: number }) =>
+		`The pattern at ${surfaceC} °C lies ${Math.abs(marginK)} °C (${(1.8 * Math.abs(marginK)).toFixed(1)} °F) ${marginK < 0 ? 'below' : 'above'} the dew point of ${dewC} °C; 3 °C (5.4 °F) above are asked for. Water can settle on it unseen: warm the pattern or dry the room, then read again.`,
 	testedAnew: ({ before, now }: { before: string; now: string }) =>
 		`A test was taken back and entered anew: first “${before}”, now “${now}”.`
 };

@@ -8,6 +8,7 @@ export const fields = {
 		temperature: 'Room temperature',
 		humidity: 'Relative humidity',
 		surface: 'Pattern surface, if you measured it',
+		surfaceNow: 'Pattern surface, at its coldest place',
 		extraction: 'Extraction is running'
 	},
 	brief: {

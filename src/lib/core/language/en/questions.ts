@@ -4,6 +4,8 @@ export const questions = {
 		`Of whoever mixes, ${state}. Not mixed yet? Then let somebody mix it whose training is in date. Mixed already? Enter it, so that the record has it: the cup is laid as usual, that person handles no more of it, and it is noted as a deviation that a supervisor decides`,
 	mixerUnknown:
 		'This device does not know whether the training of whoever mixes is in date. Not mixed yet? Then let somebody mix it of whom you know it. Mixed already? Enter it: the server looks, and notes a deviation where it was not',
+	roomRead: (faults: string) =>
+		`Read right? ${faults} Entered now, it stands as a deviation beside the plan`,
 	largeCup: (given: {
 		massG: number;
 		plannedG: number;

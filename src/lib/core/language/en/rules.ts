@@ -63,6 +63,9 @@ export const rules = {
 	readRoom: 'read the room first: temperature, humidity, extraction',
 	roomOld: 'the room was read over 12 hours ago: read it again',
 	extractionOff: 'switch the extraction on, then read the room again',
+	readSurface:
+		'read the room again, with the temperature of the pattern’s surface: whoever signs holds it against the dew point',
+	surfaceCold: 'the pattern is too near the dew point: warm it or dry the room, then read again',
 	roomOutside: ({ roomC, minC, maxC }: { roomC: number; minC: number; maxC: number }) =>
 		`the room is ${roomC} °C; the data sheet asks for ${minC} to ${maxC} °C`,
 	noBareCoat: 'there is no bare coat to test now',

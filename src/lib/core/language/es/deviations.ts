@@ -53,6 +53,14 @@ export const deviations: DeviationWords = {
 		foundText(found, `La inspección lo encontró así: ${log.verdicts[found.verdict]}`, log),
 	foundAnew: ({ before, now }) =>
 		`Se inspeccionó de nuevo sin ninguna reparación anotada: primero ${log.verdicts[before]}, ahora ${log.verdicts[now]}.`,
+	roomOff: ({ roomC, humidityPct, plannedC, plannedPct }) =>
+		`El local se leyó a ${roomC} °C y ${humidityPct} %; el plan cuenta con ${plannedC} °C y ${plannedPct} %. Con calor un vaso fragua y una ventana se cierra antes, con frío después; con aire húmedo la película seca más despacio.`,
+	roomMoist: ({ humidityPct, roomC, plannedPct, leastC }) =>
+		`El aire se leyó a ${humidityPct} % y ${roomC} °C, según el plan ${plannedPct} %: puede hacer espuma en un uretano. Seque el local, tenga cerrada la parte A, mantenga el modelo por encima de ${leastC} °C (punto de rocío y margen), y haga antes un vaso de prueba.`,
+	roomRange: ({ name, roomC, minC, maxC }) =>
+		`El local se leyó a ${roomC} °C; ${name} es para ${minC} a ${maxC} °C. Lleve local, partes y modelo a ese intervalo.`,
+	surfaceDew: ({ surfaceC, dewC, marginK }) =>
+		`El modelo a ${surfaceC} °C está ${Math.abs(marginK)} °C (${(1.8 * Math.abs(marginK)).toFixed(1)} °F) por ${marginK < 0 ? 'debajo' : 'encima'} del punto de rocío, ${dewC} °C; se piden 3 °C (5.4 °F) por encima. El agua puede posarse sin que se vea: caliente el modelo o seque el local, y lea otra vez.`,
 	testedAnew: ({ before, now }) =>
 		`Una prueba se retiró y se anotó de nuevo: primero «${result(before)}», ahora «${result(now)}».`
 };

@@ -9,6 +9,7 @@ export const fields: FieldWords = {
 		temperature: 'Temperatura del local',
 		humidity: 'Humedad relativa',
 		surface: 'Superficie del modelo, si la midió',
+		surfaceNow: 'Superficie del modelo, donde está más fría',
 		extraction: 'La extracción está en marcha'
 	},
 	brief: {

@@ -5,6 +5,8 @@ export const questions: QuestionWords = {
 		`De quien mezcla: ${state}. ¿Aún no está mezclado? Que lo mezcle alguien con la formación vigente. ¿Ya está mezclado? Anótelo, para que conste: el vaso se aplica como siempre, esa persona no toca más material, y consta como desviación que decide un supervisor`,
 	mixerUnknown:
 		'Este dispositivo no sabe si la formación de quien mezcla está vigente. ¿Aún no está mezclado? Que lo mezcle alguien de quien usted lo sepa. ¿Ya está mezclado? Anótelo: el servidor lo comprueba, y anota una desviación si no lo estaba',
+	roomRead: (faults) =>
+		`¿Leído bien? ${faults} Anotado ahora, consta como desviación junto al plan`,
 	largeCup: ({ massG, plannedG, mostG, workingMin, peakC }) =>
 		`¿Tanto hay en un solo vaso? Son ${massG} g; el plan tiene ${plannedG} g, y una persona aplica como mucho ${mostG} g antes de que se pase. ¿Estaba la balanza a cero con el vaso vacío encima? Si de verdad está dentro, repártalo ahora, parte por parte, antes de mezclarlo. Mezclado de una vez aguanta ${workingMin} min${peakC === null ? '' : ` y, olvidado, puede llegar a unos ${peakC} °C`}, y consta como desviación`,
 	mixedFast: ({ tookS, mixS }) =>

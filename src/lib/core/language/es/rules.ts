@@ -65,6 +65,10 @@ export const rules: RuleWords = {
 	readRoom: 'lea primero el local: temperatura, humedad, extracción',
 	roomOld: 'el local se leyó hace más de 12 horas: léalo otra vez',
 	extractionOff: 'ponga en marcha la extracción, después lea otra vez el local',
+	readSurface:
+		'lea otra vez el local, con la temperatura de la superficie del modelo: quien firma la compara con el punto de rocío',
+	surfaceCold:
+		'el modelo está demasiado cerca del punto de rocío: caliéntelo o seque el local, y lea otra vez',
 	roomOutside: ({ roomC, minC, maxC }) =>
 		`el local está a ${roomC} °C; la ficha técnica pide de ${minC} a ${maxC} °C`,
 	noBareCoat: 'ahora no hay ninguna capa descubierta que probar',

@@ -36,7 +36,7 @@ export const base = setup({
 		noteBriefing: assign(({ context, event }) =>
 			work.briefingRead(context, only(event, 'briefing.read'))
 		),
-		noteRoom: assign(({ event }) => ({ lastAt: event.at, room: only(event, 'room.read') })),
+		noteRoom: assign(({ context, event }) => work.roomRead(context, only(event, 'room.read'))),
 		noteAnew: assign(({ context, event }) => enteredAnew(context, event)),
 		startWait: assign(({ event }) => ({ waitSinceAt: event.at })),
 		countSealer: assign(({ context }) => ({

@@ -66,7 +66,7 @@ export function holdPoint(hold: HoldId, next: `#${string}`) {
 			unasked: {
 				on: {
 					'hold.requested': {
-						guard: bench('holdNamed'),
+						guard: bench('holdNamed', 'roomSurfaceRead'),
 						target: 'asked',
 						actions: ['work', 'request']
 					},

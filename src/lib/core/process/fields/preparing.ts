@@ -2,10 +2,12 @@ import { confirm, note, number, type FieldMakers } from './field';
 
 /** From the briefing to the frame. */
 export const PREPARING: FieldMakers = {
-	'room.read': (_c, { fields: { room } }) => [
+	'room.read': (c, { fields: { room } }) => [
 		number('temperatureC', room.temperature, 'C', -10, 50),
 		number('humidityPct', room.humidity, '%', 1, 100),
-		number('surfaceC', room.surface, 'C', -10, 60, false),
+		c.phase === 'frame'
+			? number('surfaceC', room.surfaceNow, 'C', -10, 60)
+			: number('surfaceC', room.surface, 'C', -10, 60, false),
 		{ ...confirm('extractionOn', room.extraction), required: false }
 	],
 	'brief.finished': (_c, { fields: { brief } }) => [
