@@ -116,6 +116,8 @@ export const sheetSchema = z.strictObject({
 	hazards: z.array(name.max(40)).max(12),
 	/** Whoever keeps the sheet has read in its SDS that it has none of the hazards usual for its family. */
 	sdsExcludesUsual: z.literal(true).optional(),
+	/** Who said so, and when; left out on sheets of before. The server sets it, no form. */
+	sdsReadBy: z.strictObject({ name: name.max(120), at: z.iso.datetime() }).optional(),
 	/** What evaporates from it, as share of its mass as used; left out, the plan assumes by family. */
 	volatiles: z
 		.array(

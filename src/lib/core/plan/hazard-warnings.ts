@@ -1,4 +1,5 @@
 import type { Sheet } from '../materials/sheet';
+import { sdsReader } from '../materials/sds-reader';
 import { assumedHazards, hazardWords, usualHazards } from '../materials/usual-hazards';
 import { isHot, isHotCasting } from './heat-warnings';
 import type { Plan } from './plan';
@@ -15,7 +16,9 @@ export function warnOfAssumedHazards(draft: Draft, used: readonly Sheet[]): void
 			const text = `${name}: ${hazardWords(assumed)}. Assumed for ${article(family)} ${family}; its data sheet does not say. Look it up in the SDS, and tick it on the data sheet.`;
 			warn(draft, 'warn', 'hazards-assumed', 'people', text);
 		} else if (sheet.sdsExcludesUsual && usualHazards(sheet).length > 0) {
-			const text = `${name}: whoever keeps its data sheet says that the SDS names none of what is usual for ${article(family)} ${family} (${hazardWords(usualHazards(sheet))}), so this plan asks for no protection against it. Have the SDS at hand, and check it before the first cup.`;
+			const said = sdsReader(sheet);
+			const named = said === null ? '' : ` (${said})`;
+			const text = `${name}: whoever keeps its data sheet${named} says that the SDS names none of what is usual for ${article(family)} ${family} (${hazardWords(usualHazards(sheet))}), so this plan asks for no protection against it. Have the SDS at hand, and check it before the first cup.`;
 			warn(draft, 'warn', 'hazards-excluded', 'people', text);
 		}
 	}

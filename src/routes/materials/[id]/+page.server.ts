@@ -1,6 +1,8 @@
 import { error, fail, redirect } from '@sveltejs/kit';
+import { sdsReader, withSdsReader } from '$lib/core/materials/sds-reader';
 import { mayEdit } from '$lib/screen/form/may-edit';
 import { draftOfSheet } from '$lib/screen/material/draft-of-sheet';
+import { now } from '$lib/server/clock';
 import { getSheet, saveSheet } from '$lib/server/sheets.repository';
 import { postedSheet } from '../sheet-action';
 import type { Actions, PageServerLoad } from './$types';
@@ -14,6 +16,8 @@ export const load: PageServerLoad = async ({ params, locals, url }) => {
 		kind: sheet.kind,
 		family: sheet.family,
 		retired: sheet.retired,
+		/** Who answers for it that the SDS names none of the usual hazards, and since when. */
+		sdsReader: sdsReader(sheet),
 		draft: draftOfSheet(sheet, locals.shop?.units ?? 'SI'),
 		canEdit,
 		isSaved: url.searchParams.has('saved')
@@ -26,7 +30,8 @@ export const actions: Actions = {
 		const kept = { id: sheet.id, retired: sheet.retired };
 		const posted = postedSheet(await request.formData(), locals.shop?.units ?? 'SI', kept);
 		if (!posted.sheet) return fail(400, { draft: posted.draft, errors: posted.errors });
-		await saveSheet(locals.db, posted.sheet);
+		const reader = { name: locals.person?.name ?? '', at: now() };
+		await saveSheet(locals.db, withSdsReader(posted.sheet, sheet, reader));
 		redirect(303, `/materials/${sheet.id}?saved`);
 	},
 	retire: async ({ params, locals }) => {

@@ -1,7 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { error, fail, redirect } from '@sveltejs/kit';
+import { withSdsReader } from '$lib/core/materials/sds-reader';
 import { mayEdit } from '$lib/screen/form/may-edit';
 import { emptySheet } from '$lib/screen/material/sheet-draft';
+import { now } from '$lib/server/clock';
 import { saveSheet } from '$lib/server/sheets.repository';
 import { postedSheet, sheetId } from '../sheet-action';
 import type { Actions, PageServerLoad } from './$types';
@@ -20,7 +22,8 @@ export const actions: Actions = {
 		const id = sheetId(String(form.get('name') ?? ''), randomBytes(3).toString('hex'));
 		const posted = postedSheet(form, locals.shop?.units ?? 'SI', { id, retired: false });
 		if (!posted.sheet) return fail(400, { draft: posted.draft, errors: posted.errors });
-		await saveSheet(locals.db, posted.sheet);
+		const reader = { name: locals.person?.name ?? '', at: now() };
+		await saveSheet(locals.db, withSdsReader(posted.sheet, null, reader));
 		redirect(303, `/materials/${id}?saved`);
 	}
 };
