@@ -64,7 +64,10 @@ export function mainAct(
 			? (find('job.takenOver') ?? null)
 			: readFirst
 				? null
-				: (free ?? (primary?.why.some((rule) => rule.startsWith('room')) ? (find('room.read') ?? null) : null));
+				: (free ??
+					(primary?.why.some((rule) => rule.startsWith('room'))
+						? (find('room.read') ?? null)
+						: null));
 	const nextCup =
 		act?.type === 'cup.applied' ? acts.filter(({ type }) => NEXT_CUP.includes(type)) : [];
 	const laidLate = act?.type === 'cup.discarded' ? (find('cup.applied') ?? null) : null;
