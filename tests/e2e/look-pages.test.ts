@@ -1,7 +1,7 @@
 import { expect, test as base, testOnOneServer } from './app';
 import { complaintsOf } from './complaints';
 import { CREW, openDemoShop } from './demo-shop';
-import { expectSound } from './page-checks';
+import { expectRoomForLargeLetters, expectSound, expectSoundInForcedColors } from './page-checks';
 import { signInByName } from './seeded-shop';
 
 const test = testOnOneServer(async (app) => {
@@ -43,9 +43,23 @@ for (const path of PAGES) {
 		const answer = await page.goto(path);
 		expect(answer?.status()).toBe(200);
 		await expectSound(page, path);
+		await expectRoomForLargeLetters(page, path);
 		expect(complaints).toEqual([]);
 	});
 }
+
+// The gallery has the clocks, gauges, sections and windows of all the others.
+test('colors that the reader’s system forces leave everything readable', async ({
+	context,
+	page,
+	filled
+}) => {
+	await context.addCookies(filled);
+	for (const path of ['/gallery', '/board']) {
+		await page.goto(path);
+		await expectSoundInForcedColors(page, path);
+	}
+});
 
 test('what a person has learned can be read on every screen', async ({ context, page, filled }) => {
 	await context.addCookies(filled);

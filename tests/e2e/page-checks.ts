@@ -65,3 +65,20 @@ export async function expectSound(
 	await page.setViewportSize({ width: 320, height: HEIGHT });
 	expect.soft(await overflow(page), `${name} at 320 px`).toEqual([]);
 }
+
+/** Letters twice as large (WCAG 2.2, 1.4.4): nothing may stick out on a tablet, held upright or half a screen of it. */
+export async function expectRoomForLargeLetters(page: Page, name: string): Promise<void> {
+	await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+	for (const width of [820, 640]) {
+		await page.setViewportSize({ width, height: HEIGHT });
+		expect.soft(await overflow(page), `${name} at ${width} px, letters at 200 %`).toEqual([]);
+	}
+	await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
+}
+
+/** Looks at the page in view in colors that the reader's system forces upon it. */
+export async function expectSoundInForcedColors(page: Page, name: string): Promise<void> {
+	await page.emulateMedia({ forcedColors: 'active' });
+	expect.soft(await violations(page, 'all'), `${name} in forced colors`).toEqual([]);
+	await page.emulateMedia({ forcedColors: 'none' });
+}
