@@ -90,6 +90,7 @@ export const GROUPS: Readonly<Record<string, string>> = {
 	'second-plates': 'Plates and beams again, by finite elements and computer algebra',
 	'second-stats': 'Uncertainty again, by drawing at random',
 	'second-units': 'Units as shown again, by a unit library',
+	solidification: 'Setting of what is poured molten',
 	vapor: 'Vapor, release and limits',
 	ventilation: 'Ventilation, fire, build-up',
 	'work-and-cost': 'Coats, cups, kits, days and prices'

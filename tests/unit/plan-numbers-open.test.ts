@@ -54,7 +54,20 @@ const meshPlan = makePlan({
 		}
 	}
 });
-const figures = { ...plan.figures, ...meshPlan.figures };
+/** What is poured molten has numbers that no other casting has. */
+const moltenPlan = makePlan({
+	...inputs,
+	materials: {
+		...inputs.materials,
+		casting: {
+			...testSheet('casting-plaster'),
+			family: 'casting wax',
+			parts: [{ part: 'wax' }],
+			ratioByWeight: undefined
+		}
+	}
+});
+const figures = { ...plan.figures, ...meshPlan.figures, ...moltenPlan.figures };
 
 /** Numbers that stand as they were entered, or as a data sheet states them. */
 const AS_GIVEN: Record<string, string[]> = {

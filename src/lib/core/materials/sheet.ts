@@ -92,6 +92,11 @@ export const sheetSchema = z.strictObject({
 	demold: sheetTimeSchema.optional(),
 	shoreA: z.number().min(0).max(100).optional(),
 	shoreD: z.number().min(0).max(100).optional(),
+	/** Of a casting that is poured molten. */
+	meltsAtC: z.number().min(30).max(200).optional(),
+	poursAtC: z.number().min(30).max(250).optional(),
+	/** Hottest that a cured glove stands, pour after pour. */
+	heatLimitC: z.number().min(30).max(400).optional(),
 	linearShrinkagePct: z.number().min(0).max(10).optional(),
 	elongationPct: z.number().min(0).max(2000).optional(),
 	tearNPerMm: z.number().min(0).max(200).optional(),

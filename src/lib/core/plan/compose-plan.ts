@@ -57,7 +57,7 @@ export function composePlan(draft: Draft): Plan {
 		})
 	};
 	const cures = curePlan(draft);
-	const pour = pourPlan(draft, shellThickness);
+	const pour = pourPlan(draft, shellThickness, build.thicknessMm);
 	const weights = weightsPlan(draft, {
 		gloveG: coats.gloveG,
 		shellG: shell.shellG,
@@ -77,9 +77,10 @@ export function composePlan(draft: Draft): Plan {
 		shellRelease,
 		shell,
 		shellCureS: cures.shellCure.testS,
+		meltS: pour.melt?.meltS ?? 0,
 		pourS: pour.batches?.spanS ?? 0,
 		pourPeople: Math.min(people, pour.batches?.count ?? 1),
-		castingS: cures.castingS
+		castingS: Math.max(cures.castingS, pour.melt?.solidS ?? 0)
 	};
 	const { facts, night } = throughNights(draft, asked);
 	const calendar = calendarPlan(draft, workList(facts));

@@ -13,7 +13,7 @@ const THICKEST_PAS = 1e5;
 
 export interface SplitCup {
 	massG: number;
-	/** In pouring order, thicker part first. */
+	/** In pouring order: thicker part first, water before powder. */
 	parts: { part: string; massG: number }[];
 }
 
@@ -53,12 +53,28 @@ export function splitCup(sheet: Sheet, massG: number, readabilityG: number): Spl
 	const weighed = sheet.parts.map((part, index) => ({ ...part, massG: split.massesG[index] ?? 0 }));
 	return {
 		massG: split.batchG,
-		parts: inPouringOrder(weighed).map(({ part, massG: partG }) => ({ part, massG: partG }))
+		parts: inPouringOrder(sheet.family, weighed).map(({ part, massG: partG }) => ({
+			part,
+			massG: partG
+		}))
 	};
 }
 
-/** Thicker part first; the sheet's own order when it does not give every viscosity. */
-function inPouringOrder<P extends { viscosityPaS?: number | undefined }>(parts: readonly P[]): P[] {
+/** Whether a part of a mix is its water. */
+const isWater = (part: string): boolean => part.trim().toLowerCase() === 'water';
+
+/**
+ * Water before the powder that is sifted into it, so that no dry lump is left below; of liquids the thicker
+ * first. The sheet's own order when it does not give every viscosity.
+ */
+function inPouringOrder<P extends { part: string; viscosityPaS?: number | undefined }>(
+	family: Sheet['family'],
+	parts: readonly P[]
+): P[] {
+	const water = parts.filter(({ part }) => isWater(part));
+	if ((family === 'plaster' || family === 'concrete') && water.length > 0) {
+		return [...water, ...parts.filter(({ part }) => !isWater(part))];
+	}
 	if (parts.some(({ viscosityPaS }) => viscosityPaS === undefined)) return [...parts];
 	return addingOrder(
 		parts.map((part) => ({

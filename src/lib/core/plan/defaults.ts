@@ -28,6 +28,18 @@ export const DEFAULTS = {
 	recoatTimes: entry('recoat window shuts, times the opening', 4, 'count'),
 	roundTimes: entry('a shell round takes the next, times the pot life', 4, 'count'),
 	demoldS: entry('cure before demolding', 57_600, 's'),
+	waxMeltsC: between('a casting wax melts', [52, 57, 62], 'C'),
+	waxPoursC: between('a casting wax is poured', [62, 70, 80], 'C'),
+	waxLatent: between('heat of melting of a wax', [170, 190, 210], 'J/g'),
+	waxHeat: between('heat capacity of a wax', [2.1, 2.3, 2.9], 'J/(g·K)'),
+	waxConductivity: between('conductivity of a wax, W/(m·K)', [0.2, 0.22, 0.25], 'count'),
+	wallConductivity: between('conductivity of glove and shell, W/(m·K)', [0.15, 0.2, 0.4], 'count'),
+	airResistance: between(
+		'resistance of still air at a surface, m²·K/W',
+		[0.1, 0.13, 0.17],
+		'count'
+	),
+	meltW: between('heat that a melter brings into the wax', [600, 1000, 2000], 'W'),
 	castingS: entry('a casting before it is taken out', 7200, 's'),
 	brushBackS: entry('a free-flowing coat holds on a wall', 1200, 's'),
 	referenceC: entry('temperature of a time without one', 23, 'C'),

@@ -60,7 +60,7 @@ const figureSchema = z.strictObject({
 	note: z.string().optional()
 });
 
-/** One cup: what goes in, in pouring order (thicker part first), as the shop's scale shows it. */
+/** One cup: what goes in, in pouring order (thicker part first, water before powder), as the shop's scale shows it. */
 const cupSchema = z.strictObject({
 	massG: g,
 	parts: z.array(z.strictObject({ part: z.string(), massG: g })).min(1),
@@ -267,13 +267,16 @@ export const planSchema = z.strictObject({
 				massG: g,
 				parts: z.array(z.strictObject({ part: z.string(), massG: g })),
 				largestG: g,
-				mixS: s,
-				/** From the end of mixing till the batch must be in the mold. */
-				workingS: s,
+				/** Absent for what is molten and not mixed. */
+				mixS: s.optional(),
+				/** From the end of mixing till the batch must be in the mold; absent for what is molten. */
+				workingS: s.optional(),
 				/** From the first mixing to the last batch's being in. */
 				spanS: s
 			})
 			.optional(),
+		/** For what is poured molten: melting it, and when it is solid through at the latest. */
+		melt: z.strictObject({ meltS: s, solidS: s }).optional(),
 		headMm: z.number(),
 		/** Pressure at the deepest point. */
 		pressurePa: z.number()

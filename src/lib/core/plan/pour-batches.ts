@@ -99,25 +99,29 @@ export function pourBatches(
 			})
 		})),
 		largestG,
-		mixS,
-		workingS: traced(draft, 'pour.batches.workingS', {
-			label: 'First pour: time to pour a batch after mixing',
-			value: afterMixingS(1),
-			unit: 's',
-			law: curingMaterial(casting) ? massEffectLaw : q10Law,
-			inputs: [...pace.potInputs, batch, mix],
-			...spread({ low: afterMixingS(potShare.low), high: afterMixingS(potShare.high) }),
-			note: 'Shortest likely pot life in the mass of a batch, at the room’s temperature, less the mixing, in whole seconds.'
+		...(!pace.isMelted && {
+			mixS,
+			workingS: traced(draft, 'pour.batches.workingS', {
+				label: 'First pour: time to pour a batch after mixing',
+				value: afterMixingS(1),
+				unit: 's',
+				law: curingMaterial(casting) ? massEffectLaw : q10Law,
+				inputs: [...pace.potInputs, batch, mix],
+				...spread({ low: afterMixingS(potShare.low), high: afterMixingS(potShare.high) }),
+				note: 'Shortest likely pot life in the mass of a batch, at the room’s temperature, less the mixing, in whole seconds.'
+			})
 		}),
 		spanS: traced(draft, 'pour.batches.spanS', {
-			label: 'First pour: from the first mixing to the last batch’s being in',
+			label: pace.isMelted
+				? 'First pour: from the first pail to the last one’s being in'
+				: 'First pour: from the first mixing to the last batch’s being in',
 			value: spanS(rateGPerMin),
 			unit: 's',
 			law: spanLaw,
 			inputs: [
 				computed('n', 'batches', count, 'count'),
 				entered('n_people', 'people', people, 'count'),
-				mix,
+				...(pace.isMelted ? [] : [mix]),
 				batch,
 				defaultInput('q', 'pourGPerMin')
 			],

@@ -5,6 +5,7 @@ import { isOneNumber, type Range } from '../quantity/range';
 import { roundDownTo } from '../quantity/rounding';
 import { curingMaterial } from './curing-material';
 import { DEFAULTS, defaultInput } from './defaults';
+import { isMelted } from './is-melted';
 import { calibrated } from './heat-ranges';
 import { remembered } from './remembered';
 import { roomTime } from './room-time';
@@ -21,6 +22,8 @@ export interface PourPace {
 	/** Shortest likely pot life in a batch of this mass at the room's temperature; a larger one heats itself. */
 	workS: (massG: number) => number;
 	isLimitedByTime: boolean;
+	/** Melted, not mixed: it has no pot life, and only its weight says how much is carried at a time. */
+	isMelted: boolean;
 }
 
 /** How closely the largest batch is searched; numerical choice. */
@@ -58,10 +61,29 @@ function largestInTimeG(
 	return fits;
 }
 
-/** The pace of the first pour; null when the casting's sheet gives no pot life. `largestG` is 0 when nothing can be mixed in time. */
+/** What is melted is carried by weight alone. */
+function meltedPace(stepG: number): PourPace {
+	const largestG = roundDownTo(DEFAULTS.pourBucketG.value, stepG);
+	return {
+		largestG,
+		largestRange: { low: largestG, high: largestG },
+		mixS: 0,
+		potShare: { low: 1, high: 1 },
+		potInputs: [],
+		workS: () => Number.POSITIVE_INFINITY,
+		isLimitedByTime: false,
+		isMelted: true
+	};
+}
+
+/**
+ * The pace of the first pour; null when the casting's sheet gives no pot life, unless it is melted.
+ * `largestG` is 0 when nothing can be mixed in time.
+ */
 export function pourPace(draft: Draft): PourPace | null {
 	const { materials, shop } = draft.inputs;
 	const { casting } = materials;
+	if (isMelted(casting)) return meltedPace(shop.scaleReadabilityG);
 	if (!casting.potLife) return null;
 	const mixS = casting.mixS ?? DEFAULTS.mixS.value;
 	const pot = roomTime({
@@ -107,7 +129,8 @@ export function pourPace(draft: Draft): PourPace | null {
 			...(curing?.inputs.filter(({ symbol }) => symbol !== 't_pot') ?? [])
 		],
 		workS,
-		isLimitedByTime: exactG < limitG
+		isLimitedByTime: exactG < limitG,
+		isMelted: false
 	};
 }
 
@@ -116,20 +139,26 @@ export function traceLargestBatch(draft: Draft, pace: PourPace): number {
 	const { largestG, largestRange, mixS, workS, isLimitedByTime } = pace;
 	const { casting } = draft.inputs.materials;
 	return traced(draft, 'pour.batches.largestG', {
-		label: 'Largest batch that one person mixes and pours in time',
+		label: pace.isMelted
+			? 'Most that one person carries and pours at a time'
+			: 'Largest batch that one person mixes and pours in time',
 		value: largestG,
 		unit: 'g',
 		law: largestCupLaw,
 		inputs: [
-			defaultInput('q', 'pourGPerMin'),
-			computed(
-				't_work',
-				'shortest likely pot life in that mass, at room temperature',
-				workS(largestG),
-				's'
-			),
-			casting.mixS ? fromSheet('t_mix', 'mixing', mixS, 's') : defaultInput('t_mix', 'mixS'),
-			defaultInput('s_spare', 'pourSpare'),
+			...(pace.isMelted
+				? []
+				: [
+						defaultInput('q', 'pourGPerMin'),
+						computed(
+							't_work',
+							'shortest likely pot life in that mass, at room temperature',
+							workS(largestG),
+							's'
+						),
+						casting.mixS ? fromSheet('t_mix', 'mixing', mixS, 's') : defaultInput('t_mix', 'mixS'),
+						defaultInput('s_spare', 'pourSpare')
+					]),
 			defaultInput('m_bucket', 'pourBucketG')
 		],
 		...(isOneNumber(largestRange)

@@ -5,6 +5,7 @@ import { roundTo } from '../quantity/rounding';
 import { ratioText } from '../materials/mix-ratio';
 import { splitCup } from './cup-parts';
 import { DEFAULTS, defaultInput } from './defaults';
+import { meltedPour } from './melted-pour';
 import type { Plan } from './plan';
 import { PlanError } from './plan-error';
 import { pourBatches, type PourBatches } from './pour-batches';
@@ -14,7 +15,7 @@ import type { ShellThicknessPlan } from './shell-thickness-plan';
 import { computed, entered, fromSheet, inherited, traced, type Draft } from './trace';
 
 /** The first pour: what to mix to fill the mold once. */
-export function pourPlan(draft: Draft, shell: ShellThicknessPlan): Plan['pour'] {
+export function pourPlan(draft: Draft, shell: ShellThicknessPlan, gloveMm: number): Plan['pour'] {
 	const { shop, materials } = draft.inputs;
 	const { casting } = materials;
 	const cavityMl = draft.surface.volumeMl;
@@ -65,7 +66,7 @@ export function pourPlan(draft: Draft, shell: ShellThicknessPlan): Plan['pour'] 
 	const parts = split.parts.map(({ part, massG: batchG }) => ({ part, massG: inAll(batchG) }));
 	traceParts(draft, parts, massG);
 	const batches = batchesOf(draft, pace, { count, massG: split.massG, parts: split.parts, totalG });
-	return {
+	const pour = {
 		materialName: casting.name,
 		volumeMl,
 		massG,
@@ -74,6 +75,8 @@ export function pourPlan(draft: Draft, shell: ShellThicknessPlan): Plan['pour'] 
 		headMm: shell.headMm,
 		pressurePa: shell.pressurePa
 	};
+	const melt = meltedPour(draft, pour, gloveMm + shell.thicknessMm);
+	return melt ? { ...pour, melt } : pour;
 }
 
 /** The batches in which the pour is mixed, and what stands against them; undefined without a pot life. */

@@ -35,7 +35,7 @@ export function warnOfBatches(
 ): void {
 	const { people, materials } = draft.inputs;
 	const { name } = materials.casting;
-	const { count, massG, mixS, workingS, spanS } = batches;
+	const { count, massG, mixS = 0, workingS = Number.POSITIVE_INFINITY, spanS } = batches;
 	if (count === 1) return;
 	const { say } = inUnits(draft);
 	const total = say(totalG, 'g');
@@ -43,7 +43,7 @@ export function warnOfBatches(
 	const turns = Math.ceil(count / people);
 	const asPlanned = `${count} batches of ${say(massG, 'g')}, ${
 		turns === 1
-			? 'each mixed and poured by a person of its own at the same time'
+			? `each ${pace.isMelted ? 'carried' : 'mixed'} and poured by a person of its own at the same time`
 			: 'each poured into the last while that is liquid'
 	}`;
 	if (!pace.isLimitedByTime) {

@@ -16,6 +16,8 @@ export interface WorkFacts {
 	shellRelease: Plan['shellRelease'];
 	shell: ShellPlan;
 	shellCureS: number;
+	/** Melting what is poured molten, with somebody beside it; 0 for what is mixed. */
+	meltS: number;
 	/** From the first mixing of the pour to its last batch's being in; 0 when nobody can say. */
 	pourS: number;
 	/** At work on the pour. */
@@ -47,8 +49,16 @@ export function workList(facts: WorkFacts): Task[] {
 		work('wash', 'wash', 'Wash the glove', HANDS_S.wash),
 		work('inspect', 'inspect', 'Inspect', HANDS_S.inspect),
 		work('inspect', 'hold-moldAccepted', 'Hold point: mold accepted', HANDS_S.hold),
+		...(facts.meltS > 0
+			? [work('pour', 'pour-melt', 'Melt the wax, never alone', facts.meltS)]
+			: []),
 		work('pour', 'pour', 'First pour', HANDS_S.pour + facts.pourS, facts.pourPeople),
-		wait('pour', 'pour-wait', 'The casting sets', facts.castingS),
+		wait(
+			'pour',
+			'pour-wait',
+			facts.meltS > 0 ? 'The casting cools until it is solid through' : 'The casting sets',
+			facts.castingS
+		),
 		work('pour', 'pour-release', 'Take the first part out', HANDS_S.release),
 		work('handover', 'handover', 'Hand over the mold and its record', HANDS_S.handover)
 	];

@@ -14,6 +14,9 @@ export type KindField =
 	| 'dry'
 	| 'shoreA'
 	| 'shoreD'
+	| 'meltsAtC'
+	| 'poursAtC'
+	| 'heatLimitC'
 	| 'linearShrinkagePct'
 	| 'elongationPct'
 	| 'tearNPerMm'
@@ -43,9 +46,18 @@ const MIXING: readonly KindField[] = [
 const COATING: readonly KindField[] = ['dry', 'spreadGPerM2', 'volatiles'];
 
 const FIELDS: Readonly<Record<MaterialKind, readonly KindField[]>> = {
-	glove: [...MIXING, 'tackFree', 'recoatCloses', 'shoreA', 'shoreD', 'elongationPct', 'tearNPerMm'],
+	glove: [
+		...MIXING,
+		'tackFree',
+		'recoatCloses',
+		'shoreA',
+		'shoreD',
+		'elongationPct',
+		'tearNPerMm',
+		'heatLimitC'
+	],
 	shell: [...MIXING, 'tackFree', 'recoatCloses', 'shoreD', 'modulusMPa'],
-	casting: [...MIXING, 'shoreA', 'shoreD', 'modulusMPa'],
+	casting: [...MIXING, 'shoreA', 'shoreD', 'modulusMPa', 'meltsAtC', 'poursAtC'],
 	wax: COATING,
 	film: COATING,
 	sealer: COATING,

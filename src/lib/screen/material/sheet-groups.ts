@@ -18,7 +18,10 @@ export const CURED: readonly PlainField<PlainKey & KindField>[] = [
 	{ key: 'linearShrinkagePct', label: 'Linear shrinkage' },
 	{ key: 'elongationPct', label: 'Elongation at break' },
 	{ key: 'tearNPerMm', label: 'Tear strength' },
-	{ key: 'modulusMPa', label: 'Young’s modulus', hint: 'Shells' }
+	{ key: 'modulusMPa', label: 'Young’s modulus', hint: 'Shells' },
+	{ key: 'heatLimitC', label: 'Stands heat up to', hint: 'For molten castings' },
+	{ key: 'meltsAtC', label: 'Melts at', hint: 'Waxes' },
+	{ key: 'poursAtC', label: 'Poured at', hint: 'Waxes' }
 ];
 
 export const COVERAGE: readonly PlainField<PlainKey & KindField>[] = [

@@ -164,8 +164,11 @@ export const steps = {
 		once: (within: string) => ` Pour it within ${within} of its being mixed.`,
 		batches: ({ n, within }: { n: number; within: string }) =>
 			` Mix it in ${n} batches, one after another, and pour each within ${within} of its being mixed.`,
+		carried: (n: number) => ` It is molten: carry it in ${n} pails, never full, one after another.`,
 		setTitle: 'First part',
-		set: 'Let it set as its sheet says, then release it and look.'
+		set: 'Let it set as its sheet says, then release it and look.',
+		setMolten: (within: string) =>
+			`Its core may stay liquid for up to ${within}, and burns whoever opens it sooner. Wait until it is cold to the hand all over, then release it and look.`
 	},
 	handover: {
 		title: 'Hand over',

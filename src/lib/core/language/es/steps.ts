@@ -166,8 +166,11 @@ export const steps: StepWords = {
 		once: (within) => ` Viértalo dentro de ${within} desde que se mezcló.`,
 		batches: ({ n, within }) =>
 			` Mézclelo en ${n} tandas, una tras otra, y vierta cada una dentro de ${within} desde que se mezcló.`,
+		carried: (n) => ` Está fundido: llévelo en ${n} cubos, nunca llenos, uno tras otro.`,
 		setTitle: 'Primera pieza',
-		set: 'Déjela endurecer como dice su ficha, después desmóldela y mire.'
+		set: 'Déjela endurecer como dice su ficha, después desmóldela y mire.',
+		setMolten: (within) =>
+			`Su centro puede seguir líquido hasta ${within}, y quema a quien abra antes. Espere hasta que esté fría al tacto por todos lados; después desmóldela y mire.`
 	},
 	handover: {
 		title: 'Entregue',

@@ -119,6 +119,7 @@ const OF_STATE: Record<string, (c: ProcessContext) => string> = {
 	'thickness.measuring': () => 'thickness',
 	'thickness.thin': () => 'thickness',
 	'shellRelease.refitting': () => 'refit',
+	'pour.pouring': ({ plan }) => (plan.pour.melt ? 'pour-melt' : 'pour'),
 	'pour.setting': () => 'pour-wait'
 };
 

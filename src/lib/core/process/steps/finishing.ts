@@ -32,7 +32,10 @@ export const FINISHING: Readonly<Record<string, StepRow>> = {
 	),
 	'pour.setting': row(
 		'first-pour',
-		({ steps: { pour } }) => ({ title: pour.setTitle, what: pour.set }),
+		({ steps: { pour } }, { plan }) => ({
+			title: pour.setTitle,
+			what: plan.pour.melt ? pour.setMolten(durationText(plan.pour.melt.solidS)) : pour.set
+		}),
 		'part.released'
 	),
 	handover: row('hand-over', ({ steps }) => steps.handover, 'mold.handedOver')
@@ -41,6 +44,9 @@ export const FINISHING: Readonly<Record<string, StepRow>> = {
 /** In how many batches the pour is mixed, and until when each is in; nothing for a plan that cannot say. */
 function inTime({ batches }: Plan['pour'], said: StepWords['pour']): string {
 	if (!batches) return '';
+	if (batches.workingS === undefined) {
+		return batches.count === 1 ? '' : said.carried(batches.count);
+	}
 	const within = durationText(batches.workingS);
 	return batches.count === 1 ? said.once(within) : said.batches({ n: batches.count, within });
 }
