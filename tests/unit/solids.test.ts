@@ -261,11 +261,41 @@ describe('bodies that make no sense', () => {
 				steepestWallDeg: 90
 			},
 			'volumeMl'
+		],
+		[
+			'less area than a hemisphere of its volume has',
+			{
+				kind: 'measured',
+				exposedAreaCm2: 64.5,
+				volumeMl: 164,
+				lengthMm: 127,
+				widthMm: 127,
+				heightMm: 25.4,
+				steepestWallDeg: 90
+			},
+			'exposedAreaCm2'
 		]
 	])('%s is refused at its field', (_what, wrong, path) => {
 		expect(bodyProblems(wrong)).toContainEqual(
 			expect.objectContaining({ path, severity: 'refuse' })
 		);
+	});
+
+	test('less area than its length and width stand on is doubted, a hemisphere is not', () => {
+		const flat = { kind: 'measured', heightMm: 25.4, steepestWallDeg: 90 } as const;
+		const small = { ...flat, exposedAreaCm2: 64.5, volumeMl: 60, lengthMm: 127, widthMm: 127 };
+		expect(bodyProblems(small)).toMatchObject([{ path: 'exposedAreaCm2', severity: 'note' }]);
+		// A hemisphere of radius 50 mm: 2π·5² cm² and 2π·5³/3 mL.
+		const dome = {
+			...flat,
+			exposedAreaCm2: 2 * Math.PI * 25,
+			volumeMl: (2 * Math.PI * 125) / 3,
+			lengthMm: 100,
+			widthMm: 100,
+			heightMm: 50
+		};
+		expect(bodyProblems(dome)).toEqual([]);
+		expect(bodyProblems({ ...dome, exposedAreaCm2: 157 })).toMatchObject([{ severity: 'refuse' }]);
 	});
 
 	test.each([0, -5, NaN, Infinity, 1e308, '', null])(

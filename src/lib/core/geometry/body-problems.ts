@@ -50,7 +50,8 @@ const at =
 function measuredProblems(body: Extract<Body, { kind: 'measured' }>): Found[] {
 	const { exposedAreaCm2, volumeMl, lengthMm, widthMm, heightMm } = body;
 	const boxMl = (lengthMm * widthMm * heightMm) / 1000;
-	const leastCm2 = (volumeMl * 10) / heightMm;
+	const leastCm2 = Math.max((volumeMl * 10) / heightMm, leastCoverCm2(volumeMl));
+	const outlineCm2 = (Math.PI * lengthMm * widthMm) / 400;
 	const found: Found[] = [];
 	if (volumeMl > boxMl * 1.000001) {
 		found.push(
@@ -63,12 +64,22 @@ function measuredProblems(body: Extract<Body, { kind: 'measured' }>): Found[] {
 		found.push(
 			refuse(
 				'exposedAreaCm2',
-				`The area, ${exposedAreaCm2} cm², is too small for this volume and height: at least ${leastCm2.toPrecision(4)} cm².`
+				`The area, ${exposedAreaCm2} cm², is too small for this volume and height; accepted: at least ${leastCm2.toPrecision(4)} cm².`
+			)
+		);
+	} else if (exposedAreaCm2 < outlineCm2) {
+		found.push(
+			noted(
+				'exposedAreaCm2',
+				`The area, ${exposedAreaCm2} cm², is less than what the pattern is taken to stand on, ${outlineCm2.toPrecision(4)} cm²: only one that is much narrower than its length and width say, such as a cross, has so little. Measure again.`
 			)
 		);
 	}
 	return found;
 }
+
+/** The least area that covers a volume on a board: a hemisphere’s (Dido’s problem in space). */
+const leastCoverCm2 = (volumeMl: number): number => Math.cbrt(18 * Math.PI * volumeMl ** 2);
 
 function nameProblems(solid: Solid, index: number, solids: readonly Solid[]): Found[] {
 	if (solid.id === BOARD)

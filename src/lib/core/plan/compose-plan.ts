@@ -154,14 +154,14 @@ export function composePlan(draft: Draft): Plan {
 			leastMm: build.leastMm,
 			shoreA: materials.build.shoreA ?? null
 		},
-		gloveCure: { ...cures.gloveCure, testS: facts.gloveCureS },
+		gloveCure: throughNight(cures.gloveCure, facts.gloveCureS, night?.temperatureC),
 		shellRelease,
 		shell: {
 			thicknessMm: shellThickness.thicknessMm,
 			why: shellThickness.why,
 			rounds: shell.rounds
 		},
-		shellCure: { ...cures.shellCure, testS: facts.shellCureS },
+		shellCure: throughNight(cures.shellCure, facts.shellCureS, night?.temperatureC),
 		pour,
 		washing: washing(release.filmPasses > 0),
 		weights,
@@ -180,6 +180,17 @@ export function composePlan(draft: Draft): Plan {
 		warnings: distinct(draft.warnings).toSorted(worstFirst),
 		figures: draft.figures
 	};
+}
+
+/** A long cure as the nights leave it; its reason then says that it was counted through them. */
+function throughNight(
+	cure: Plan['gloveCure'],
+	testS: number,
+	nightC: number | undefined
+): Plan['gloveCure'] {
+	const why =
+		nightC === undefined ? cure.why : `${cure.why} Counted through nights of ${nightC} °C.`;
+	return { ...cure, testS, why };
 }
 
 /** What the job really takes: materials chosen but not needed raise no hazards and no warnings. */

@@ -24,6 +24,11 @@ export function warnOfForm(draft: Draft, gloveMm: number): void {
 		if (severity === 'note') warn(draft, 'note', 'pattern-form', `pattern.body.${path}`, message);
 	}
 	const { body } = inputs.pattern;
+	const leastMm = Math.min(surface.lengthMm, surface.widthMm, surface.heightMm);
+	if (gloveMm > leastMm) {
+		const text = `The glove, ${gloveMm} mm, is thicker than the pattern's least dimension, ${Number(leastMm.toPrecision(3))} mm: it takes more rubber than the part it casts and hardly bends off it. Build it thinner, or pour a block.`;
+		warn(draft, 'warn', 'glove-too-thick', 'pattern', text);
+	}
 	const undercutMm = Math.max(inputs.pattern.undercutMm, overhangOf(body));
 	if (body.kind === 'mesh') warnOfUnreached(draft, body);
 	// Where the mesh was looked at, it says more than one depth can.
