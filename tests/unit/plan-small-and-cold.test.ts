@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import type { Solid } from '../../src/lib/core/geometry/pattern';
 import { makePlan } from '../../src/lib/core/plan/make-plan';
 import { testInputs, testShop } from '../fixtures/materials';
 
 test('a glove thicker than the pattern is said to be', () => {
 	const base = testInputs();
-	const box = {
+	const box: Solid = {
 		shape: 'box',
 		id: 'block',
 		name: 'Block',
@@ -13,7 +14,7 @@ test('a glove thicker than the pattern is said to be', () => {
 		lengthMm: 53,
 		widthMm: 36,
 		heightMm: 15
-	} as const;
+	};
 	const of = (gloveThicknessMm: number) =>
 		makePlan({
 			...base,
