@@ -22,6 +22,13 @@ function importsOf(starts: Iterable<string>, modules: Modules): Set<string> {
 	return found;
 }
 
+/** What these modules load on demand: parts of a page, and all else. */
+function onDemand(from: Iterable<string>, modules: Modules): { parts: string[]; rest: string[] } {
+	const ids = [...from].flatMap((id) => modules.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
+	const isPart = (id: string): boolean => id.endsWith('.svelte');
+	return { parts: ids.filter(isPart), rest: ids.filter((id) => !isPart(id)) };
+}
+
 /** What the bench loads beside the frame and other pages or parts load too. */
 function sharedWithBench(bench: Iterable<string>, frame: Set<string>, modules: Modules) {
 	const all = importsOf(bench, modules);
@@ -49,11 +56,18 @@ function sharedWithBench(bench: Iterable<string>, frame: Set<string>, modules: M
 export function frameInOneFile(): Plugin {
 	const starts = new Set<string>();
 	const bench = new Set<string>();
-	let known: { frame: Set<string>; bench: Set<string> } | null = null;
+	let known: Record<'frame' | 'bench', Set<string>> | null = null;
 	const isIn = (file: 'frame' | 'bench') => (id: string, modules: Modules) => {
 		if (!known) {
-			const frame = importsOf(starts, modules);
-			known = { frame, bench: sharedWithBench(bench, frame, modules) };
+			// SvelteKit leaves out of a page the styles of a file that the frame loads on demand, since it meets that file
+			// first so: what is loaded on demand and the bench has too is in the frame.
+			const first = importsOf(starts, modules);
+			const { parts, rest } = onDemand(first, modules);
+			const theirs = parts.flatMap((id) => modules.getModuleInfo(id)?.importedIds ?? []);
+			const frame = new Set([...first, ...importsOf(theirs, modules)]);
+			const shared = sharedWithBench(bench, frame, modules);
+			for (const id of importsOf(rest, modules)) if (shared.delete(id)) frame.add(id);
+			known = { frame, bench: shared };
 		}
 		return known[file].has(id) && !starts.has(id) ? file : null;
 	};
