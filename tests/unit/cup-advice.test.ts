@@ -51,6 +51,17 @@ describe('advice on the cup at the scale', () => {
 			slip: { part: 'A', massG: 160, isTenth: true },
 			doubles: true
 		});
+		// The other part shows just what was to be poured.
+		expect(cupAdvice(cup, { A: 160, B: 2000 }).slip).toEqual({
+			part: 'B',
+			massG: 200,
+			isTenth: true
+		});
+		expect(cupAdvice(cup, { A: 160, B: 20 }).slip).toEqual({
+			part: 'B',
+			massG: 200,
+			isTenth: false
+		});
 		expect(cupAdvice(cup, { A: 600, B: 200 })).toMatchObject({ slip: null, doubles: true });
 		expect(cupAdvice(cup, { A: 160, B: 208 })).toMatchObject({ slip: null, doubles: false });
 	});

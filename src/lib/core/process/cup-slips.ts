@@ -9,17 +9,20 @@ export interface DecimalSlip {
 	isTenth: boolean;
 }
 
-/** The part that is on ratio with the others once its decimal point is moved; null when none is. */
+/**
+ * The part that is on ratio with the others once its decimal point is moved; null when none is. Of two that could
+ * be wrong, the one whose reading is farther from what was to be poured.
+ */
 export function decimalSlip(cup: CupAtScale, massesG: Record<string, number>): DecimalSlip | null {
-	for (const { part } of cup.fractions) {
-		for (const factor of [0.1, 10]) {
+	const found = cup.parts.flatMap(({ part, targetG }) =>
+		[0.1, 10].flatMap((factor) => {
 			const massG = roundToReadability((massesG[part] ?? 0) * factor, cup.readabilityG);
-			if (isOnRatio(cup, { ...massesG, [part]: massG })) {
-				return { part, massG, isTenth: factor < 1 };
-			}
-		}
-	}
-	return null;
+			if (!isOnRatio(cup, { ...massesG, [part]: massG })) return [];
+			const off = Math.abs(Math.log(massG / targetG));
+			return [{ slip: { part, massG, isTenth: factor < 1 }, off }];
+		})
+	);
+	return found.toSorted((a, b) => a.off - b.off)[0]?.slip ?? null;
 }
 
 /**
