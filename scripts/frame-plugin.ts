@@ -8,6 +8,12 @@ const STARTS = [
 	/[\\/]client-optimized[\\/]app\.js$/,
 	/[\\/]client-optimized[\\/]nodes[\\/]0\.js$/
 ];
+/**
+ * Styles that many pages need at once and the frame may load on demand through the bench's parts: SvelteKit, which meets
+ * them there first, would leave them out of those pages till their scripts run.
+ */
+const STYLES =
+	/[\\/]lib[\\/]screen[\\/](signs[\\/]\w+|design[\\/](Countdown|RatioGauge))\.svelte\?.*type=style/;
 const BENCH = /[\\/]routes[\\/]jobs[\\/]\[id\][\\/]bench[\\/]\+page\.(svelte|ts)$/;
 
 /** All that these modules import, and what that imports in turn; what is imported on demand is left out. */
@@ -58,6 +64,7 @@ export function frameInOneFile(): Plugin {
 	const bench = new Set<string>();
 	let known: Record<'frame' | 'bench', Set<string>> | null = null;
 	const isIn = (file: 'frame' | 'bench') => (id: string, modules: Modules) => {
+		if (STYLES.test(id)) return 'frame';
 		if (!known) {
 			// SvelteKit leaves out of a page the styles of a file that the frame loads on demand, since it meets that file
 			// first so: what is loaded on demand and the bench has too is in the frame.

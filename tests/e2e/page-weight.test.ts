@@ -44,3 +44,20 @@ test('the bench asks for no more JavaScript than it may', async ({ app, filled }
 	const bytes = [...withImports(files)].map((file) => gzipSync(readFileSync(client + file)).length);
 	expect(bytes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(MOST_BYTES);
 });
+
+test('no page waits for its scripts to be styled', async ({ context, page, app, filled }) => {
+	const [name = '', value = ''] = filled.cookie.split('=');
+	await context.addCookies([{ name, value, url: app.url }]);
+	const job = `/jobs/${filled.jobId}`;
+	for (const path of ['/read', '/materials', '/refresh', `${job}/plan`, `${job}/briefing`]) {
+		const answer = await page.goto(path);
+		const sent = await answer?.text();
+		await page.waitForLoadState('networkidle');
+		const styles = await page
+			.locator('link[rel="stylesheet"]')
+			.evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+		expect(styles.length, path).toBeGreaterThan(0);
+		const late = styles.filter((href) => !sent?.includes(href.split('/').at(-1) ?? href));
+		expect(late, path).toEqual([]);
+	}
+});
