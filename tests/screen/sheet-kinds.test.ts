@@ -1,7 +1,7 @@
 import type { ComponentProps } from 'svelte';
 import { render } from 'svelte/server';
 import { describe, expect, test } from 'vitest';
-import { fitToKind, isAsked } from '../../src/lib/screen/material/kind-fields';
+import { fitToKind, isAsked, usedAs } from '../../src/lib/screen/material/kind-fields';
 import { draftOfSheet } from '../../src/lib/screen/material/draft-of-sheet';
 import { readSheet } from '../../src/lib/screen/material/read-sheet';
 import SheetFields from '../../src/lib/screen/material/SheetFields.svelte';
@@ -20,7 +20,8 @@ function brush() {
 
 describe('a sheet has the fields of its kind', () => {
 	test.each(['wax', 'film', 'sealer', 'reinforcement'])('%s begins with one part', (kind) => {
-		const family = kind === 'reinforcement' ? 'glass fiber' : 'paste wax';
+		const families = { reinforcement: 'glass fiber', film: 'polyvinyl alcohol' };
+		const family = families[kind as keyof typeof families] ?? 'paste wax';
 		const { sheet, errors } = readSheet({ ...named, kind, family, body: 'paste' }, 'SI', kept);
 		expect(errors).toEqual({});
 		expect(sheet?.parts).toEqual([{ part: 'A' }]);
@@ -129,4 +130,27 @@ test('a problem of a sheet leads to that sheet, by its name', () => {
 	expect(
 		linkedProblem({ path: 'people', message: 'x' }, { sheets, pattern: null }).link
 	).toBeNull();
+});
+
+test('a sheet of another use keeps no family or body that this use does not know', () => {
+	const wax = usedAs(emptySheet(), 'wax');
+	expect([wax.family, wax.body]).toEqual(['paste wax', 'paste']);
+	const shell = usedAs(emptySheet(), 'shell');
+	expect([shell.family, shell.body]).toEqual(['urethane', '']);
+	const sealer = usedAs({ ...emptySheet(), family: 'tin silicone' }, 'sealer');
+	expect([sealer.family, sealer.body]).toEqual(['', 'liquid']);
+	const { sheet, errors } = readSheet({ ...named, ...shell }, 'SI', kept);
+	expect(sheet).toBeNull();
+	expect(errors.body).toBe('Nothing is chosen; accepted: one of the list.');
+});
+
+test('a wax that is said to be a urethane is refused, with what a wax can be', () => {
+	const { errors } = readSheet(
+		{ ...named, kind: 'wax', family: 'urethane', body: 'paste' },
+		'SI',
+		kept
+	);
+	expect(errors.family).toMatch(
+		/^Nothing of the family urethane is used as a wax; accepted: paste wax\.$/
+	);
 });

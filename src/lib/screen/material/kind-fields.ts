@@ -1,3 +1,4 @@
+import { familiesOf, onlyBodyOf } from '$lib/core/materials/kind-families';
 import type { MaterialKind } from '$lib/core/materials/sheet';
 import { emptySheet, type SheetDraft } from './sheet-draft';
 
@@ -85,6 +86,19 @@ export function isAsked(draft: SheetDraft, field: KindField): boolean {
 function hasText(node: unknown): boolean {
 	if (typeof node === 'string') return node.trim() !== '';
 	return typeof node === 'object' && node !== null && Object.values(node).some(hasText);
+}
+
+/**
+ * The draft for another use: a family that use does not know, and a body that was the other use's, are left for
+ * the person to choose, since whole plans rest on them.
+ */
+export function usedAs(draft: SheetDraft, kind: string): SheetDraft {
+	if (!isKind(kind) || kind === draft.kind) return fitToKind({ ...draft, kind });
+	const families: readonly string[] = familiesOf(kind);
+	const [first = '', second] = families;
+	const only = second === undefined ? first : '';
+	const family = families.includes(draft.family) ? draft.family : only;
+	return fitToKind({ ...draft, kind, family, body: onlyBodyOf(kind) ?? '' });
 }
 
 /**

@@ -1,5 +1,6 @@
 import { withCustomary } from '$lib/core/quantity/with-customary';
 import { isShutFirst, sheetContradictions } from '$lib/core/materials/contradictions';
+import { familyProblem } from '$lib/core/materials/kind-families';
 import { HAZARD_STATEMENT, sheetSchema, type Sheet } from '$lib/core/materials/sheet';
 import { exclusionProblem } from '$lib/core/materials/usual-hazards';
 import type { UnitSystem } from '$lib/core/quantity/display';
@@ -57,6 +58,9 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 	for (const path of Object.keys(errors)) {
 		if (path.endsWith('.substance')) errors[path] = 'Nothing is chosen; accepted: one of the list.';
 	}
+	for (const path of ['family', 'body'] as const) {
+		if (draft[path] === '') errors[path] = 'Nothing is chosen; accepted: one of the list.';
+	}
 	if (draft.volatiles.length > 0 && draft.hasNoVolatiles === 'on') {
 		errors.hasNoVolatiles = 'Something is listed as evaporating; accepted: the list, or this tick.';
 	}
@@ -66,6 +70,8 @@ export function readSheet(entered: SheetDraft, system: UnitSystem, kept: Kept): 
 			errors['recoatCloses.timeS'] =
 				'The window shuts before it opens, so no coat could follow another; accepted: a later time, or an earlier almost tack-free.';
 		}
+		const family = familyProblem(parsed.data);
+		if (family) errors.family = family;
 		const contradicted = exclusionProblem(parsed.data);
 		if (contradicted) errors.sdsExcludesUsual = contradicted;
 	}
