@@ -72,7 +72,7 @@ export const pieces = {
 		mixing: 'Mixing',
 		over: 'Its time is over. Do not lay it: set the cup aside.',
 		of: (time: string) => `of ${time}`,
-		longEnough: 'Mixed long enough: no streaks? Then go on.',
+		longEnough: 'So long since the parts met. Stirred all that time, no streaks? Then go on.',
 		mixFor: (time: string) => `Mix for ${time}: half of it in each cup.`,
 		before: (at: string) =>
 			`The parts have met: the whole cup is on before ${at}, however long you mix.`

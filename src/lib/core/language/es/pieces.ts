@@ -68,7 +68,8 @@ export const pieces: PieceWords = {
 		mixing: 'Mezcla',
 		over: 'Su tiempo se acabó. No lo aplique: aparte el vaso.',
 		of: (time) => `de ${time}`,
-		longEnough: 'Mezclado lo suficiente: ¿sin vetas? Entonces siga.',
+		longEnough:
+			'Hace ya ese tiempo que se juntaron las partes. ¿Ha removido todo ese tiempo, sin vetas? Entonces siga.',
 		mixFor: (time) => `Mezcle ${time}: la mitad en cada vaso.`,
 		before: (at) =>
 			`Las partes se han juntado: todo el vaso está puesto antes de las ${at}, tarde lo que tarde en mezclar.`
