@@ -8,6 +8,7 @@ const cup: CupLabel = {
 	title: 'Build coat 1, cup 1 of 2',
 	materialName: 'Test silicone',
 	parts: [{ part: 'A', massG: 100 }],
+	additions: [],
 	hazards: [],
 	hazardStatements: [],
 	usableS: 1200,

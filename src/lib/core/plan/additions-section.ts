@@ -34,7 +34,7 @@ export function additionsSection(
 					computed('m_base', 'cup without it', massG / cups, 'g'),
 					entered('p', 'parts per hundred', partsPerHundred, 'count')
 				],
-				note: 'On top of the cup’s parts, weighed in last unless its sheet says otherwise.'
+				note: 'On top of the cup’s parts, stirred into the first of them unless its sheet says otherwise.'
 			})
 		}));
 		return {

@@ -1,5 +1,6 @@
 import { ENGLISH } from '../language/words';
 import type { ProcessContext } from './context';
+import { cupAdditions } from './cup-additions';
 import { nextCup } from './next-cup';
 import type { Amount } from './step';
 
@@ -15,9 +16,15 @@ export function amountsAt(path: string, c: ProcessContext, w = ENGLISH): Amount[
 	}
 	if (path === 'pour.pouring') {
 		const { parts, batches } = c.plan.pour;
-		return batches && batches.count > 1
-			? batches.parts.map(({ part, massG }) => ({ label: `${part}, each batch`, massG }))
-			: parts.map(({ part, massG }) => ({ label: part, massG }));
+		const isSplit = batches && batches.count > 1;
+		const added = cupAdditions(c.plan, 'casting', isSplit ? batches.massG : c.plan.pour.massG);
+		const each = [...(isSplit ? batches.parts : parts)].map(({ part, massG }) => ({
+			label: part,
+			massG
+		}));
+		return [...each, ...added.map(({ name, massG }) => ({ label: name, massG }))].map((amount) =>
+			isSplit ? { ...amount, label: said.eachBatch(amount.label) } : amount
+		);
 	}
 	if (path === 'sealing.brushing') {
 		const { sealerG, sealerCoats = 1 } = c.plan.release;

@@ -4,6 +4,7 @@ import { hotMaterialIds } from '../plan/hazard-warnings';
 import type { Coat, Plan, ShellRound } from '../plan/plan';
 import { batchesLaid, type AsBuiltCup } from './as-built-batches';
 import { batchAtWork, cupInPreparation, isSince, type ProcessContext } from './context';
+import { additionTarget, cupAdditions, type CupAddition } from './cup-additions';
 import { sheetOf } from './cup-mass';
 import { contextOf, type JobState } from './job';
 import { cupToWeigh } from './next-cup';
@@ -16,6 +17,8 @@ export interface CupLabel {
 	materialName: string;
 	/** In pouring order. */
 	parts: Array<{ part: string; massG: number }>;
+	/** On top of its parts. */
+	additions: CupAddition[];
 	hazards: string[];
 	/** Hazard statements of its material's sheet. */
 	hazardStatements: string[];
@@ -57,6 +60,11 @@ export function cupLabels(state: JobState): CupLabel[] {
 				title: `${title}, cup ${number} of ${of}`,
 				materialName,
 				parts: parts.map(({ part, targetG }) => ({ part, massG: targetG })),
+				additions: cupAdditions(
+					plan,
+					additionTarget(batch),
+					parts.reduce((sum, { targetG }) => sum + targetG, 0)
+				),
 				hazards: hazardsOf(plan, materialId),
 				hazardStatements: sheetOf(plan, materialId)?.hazardStatements ?? [],
 				usableS: (cup.workingS ?? workingS) + (isFromMeeting ? mixS : 0),

@@ -82,6 +82,8 @@ export const steps = {
 		allCoat: 'All of it is on: finish the coat.',
 		allRound: 'All of it is on: finish the round.',
 		nextCup: 'Then the next cup.',
+		add: (what: string) =>
+			` Stir into the first part, before the second: ${what}, unless its data sheet says otherwise.`,
 		reinforcement: 'reinforcement',
 		layers: ({ n, material }: { n: number; material: string }) =>
 			`${n} ${plural('en', n, { one: 'layer', other: 'layers' })} of ${material} in this round: wet through, air rolled out.`,
@@ -208,6 +210,7 @@ export const steps = {
 		workingAfter: 'Past it: stop, do not thin, set the cup aside in the extraction.'
 	},
 	amounts: {
+		eachBatch: (part: string) => `${part}, each batch`,
 		inCup: 'in this cup',
 		sealer: 'sealer, this coat',
 		wax: 'wax, this coat',

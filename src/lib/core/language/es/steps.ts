@@ -79,6 +79,8 @@ export const steps: StepWords = {
 		allCoat: 'Está toda puesta: termine la capa.',
 		allRound: 'Está toda puesta: termine la tanda.',
 		nextCup: 'Después el siguiente vaso.',
+		add: (what) =>
+			` Remueva dentro de la primera parte, antes de la segunda: ${what}, salvo que su ficha diga otra cosa.`,
 		reinforcement: 'refuerzo',
 		layers: ({ n, material }) =>
 			`${n} ${plural('es', n, { one: 'capa', other: 'capas' })} de ${material} en esta tanda: bien mojadas, el aire fuera con el rodillo.`,
@@ -207,6 +209,7 @@ export const steps: StepWords = {
 		workingAfter: 'Pasado: pare, no diluya, aparte el vaso en la extracción.'
 	},
 	amounts: {
+		eachBatch: (part) => `${part}, cada tanda`,
 		inCup: 'en este vaso',
 		sealer: 'sellador, esta capa',
 		wax: 'cera, esta capa',

@@ -1,6 +1,8 @@
 import type { PhaseId } from '../../content/vocabulary';
 import type { Words } from '../../language/words';
 import { batchAtWork, isOpenOrder, type ProcessContext } from '../context';
+import { numberText } from '../../quantity/display';
+import { additionTarget, cupAdditions } from '../cup-additions';
 import { layersPlanned } from '../layers';
 import { nextCup } from '../next-cup';
 
@@ -27,6 +29,15 @@ export const batchTitle = (w: Words, c: ProcessContext) => {
 /** What it is made of. */
 export const materialName = ({ steps }: Words, c: ProcessContext) =>
 	batchAtWork(c)?.materialName ?? steps.batch.material;
+
+/** What goes into the cup besides its parts; empty where the plan adds nothing. */
+export const addLine = ({ steps }: Words, c: ProcessContext): string => {
+	const batch = batchAtWork(c);
+	if (!batch) return '';
+	const added = cupAdditions(c.plan, additionTarget(batch), nextCup(c)?.cup.massG ?? 0);
+	const said = added.map(({ name, massG }) => `${name}, ${numberText(massG, 3, 1)} g`);
+	return said.length > 0 ? steps.batch.add(said.join('; ')) : '';
+};
 
 /** How much of it is laid; empty before its first cup. */
 export const laidLine = ({ steps }: Words, c: ProcessContext): string => {

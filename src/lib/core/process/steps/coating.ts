@@ -1,5 +1,13 @@
 import { isOpenOrder } from '../context';
-import { batchTitle, endLine, laidLine, laidTitle, materialName, whoDecides } from './batch-words';
+import {
+	addLine,
+	batchTitle,
+	endLine,
+	laidLine,
+	laidTitle,
+	materialName,
+	whoDecides
+} from './batch-words';
 import { row, type StepRow } from './row';
 
 /** Coats, their tests and the gauge. */
@@ -8,7 +16,9 @@ export const COATING: Readonly<Record<string, StepRow>> = {
 		'weigh-and-mix',
 		(w, c) => ({
 			title: batchTitle(w, c),
-			what: laidLine(w, c) + (endLine(w, c, 'Coat') || w.steps.coat.weigh(materialName(w, c)))
+			what:
+				laidLine(w, c) +
+				(endLine(w, c, 'Coat') || w.steps.coat.weigh(materialName(w, c)) + addLine(w, c))
 		}),
 		'cup.weighed',
 		'coat.finished'

@@ -1,4 +1,12 @@
-import { batchTitle, endLine, laidLine, layersLine, materialName, whoDecides } from './batch-words';
+import {
+	addLine,
+	batchTitle,
+	endLine,
+	laidLine,
+	layersLine,
+	materialName,
+	whoDecides
+} from './batch-words';
 import { holdRows } from './hold-rows';
 import { row, type StepRow } from './row';
 
@@ -13,7 +21,9 @@ export const SHELLING: Readonly<Record<string, StepRow>> = {
 		'weigh-and-mix',
 		(w, c) => ({
 			title: batchTitle(w, c),
-			what: laidLine(w, c) + (endLine(w, c, 'Round') || w.steps.shell.weigh(materialName(w, c)))
+			what:
+				laidLine(w, c) +
+				(endLine(w, c, 'Round') || w.steps.shell.weigh(materialName(w, c)) + addLine(w, c))
 		}),
 		'cup.weighed',
 		'coat.finished'
