@@ -29,7 +29,7 @@ test('what comes then after a missed window is the coat that it was missed for',
 	log.do('deviation.decided', { accepted: true, note: 'keyed' }, 'okoro');
 	expect(stepOf(log)).toMatchObject({
 		title: 'Build coat 2',
-		next: ['Build coat 3', 'Glove cure']
+		next: ['Cup 2 of 2', 'Build coat 2: fingertip test']
 	});
 });
 
@@ -70,4 +70,14 @@ test('the inside of the frame is asked for where the plan has a release, and now
 	const texts = { lang: 'en' as const, steps: {}, briefings: {}, troubles: {} };
 	const read = readAct(form, { state: released.state, by: MAKER, at: released.at, texts });
 	expect(read.ok ? {} : Object.keys(read.notDone.errors)).toEqual(['insideReleased']);
+});
+
+test('within a coat the cups that are left and its test come next, and within a release the haze and what follows', () => {
+	const log = bench().toRelease();
+	const wax = log.state.snapshot.context.plan.release.waxCoats;
+	expect(stepOf(log).next).toEqual(['Wax hazes', `Wax, coat 2 of ${wax}`]);
+	log.do('wax.applied');
+	expect(stepOf(log).next[0]).toBe(`Wax, coat 2 of ${wax}`);
+	const coat = bench().toCoats();
+	expect(stepOf(coat).next[0]).toBe('Build coat 1: fingertip test');
 });

@@ -13,6 +13,7 @@ import { stopAt, stopsOf } from './progress';
 import { rule } from './rules';
 import { statePath } from './state-path';
 import { STEP_TABLE, slugFor } from './step-table';
+import { nearSteps } from './near-steps';
 import type { BenchStep, Viewer } from './step';
 import { isHurting } from './troubles';
 import { windowAt, windowBeside } from './windows';
@@ -35,6 +36,7 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 	const isBelow =
 		/\.(missed|deciding)$/.test(shown) || (shown !== path && shown === 'coating.curing');
 	const then = isBelow ? at : at + 1;
+	const near = isBelow || c.hold || c.trouble ? [] : nearSteps(shown, c, w);
 
 	return {
 		phase: c.phase,
@@ -48,7 +50,7 @@ export function benchStep(state: JobState, viewer: Viewer, w = ENGLISH): BenchSt
 		ahead: cupAhead(c),
 		places: placesAtStep(c),
 		progress: { done: at, of: stops.length },
-		next: stops.slice(then, then + 2).map((stop) => stop.title),
+		next: [...near, ...stops.slice(then).map(({ title }) => title)].slice(0, 2),
 		hold: c.hold,
 		coatIndex: c.phase === 'detail' || c.phase === 'build' ? c.coatIndex : null,
 		roundIndex: c.phase === 'shell' ? c.roundIndex : null

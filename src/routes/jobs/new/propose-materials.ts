@@ -10,7 +10,7 @@ export type Chosen = Partial<Record<Slot, Sheet | null>>;
 
 /**
  * Fills the places that nobody has chosen for with the sheets that get along best: the fewest refusals,
- * then the fewest warnings, then the fewest hazards. Null when the library has no glove, shell or casting material.
+ * then the fewest warnings (a molten casting is one), then the fewest hazards. Null when the library has no glove, shell or casting material.
  */
 export function proposeMaterials(
 	pattern: Pattern,
@@ -75,9 +75,11 @@ function burdenOf(pattern: Pattern, sheets: ChosenSheets): number {
 	const hazards = new Set(
 		Object.values(sheets).flatMap((sheet?: Sheet) => (sheet ? takenHazards(sheet) : []))
 	);
+	// It burns and has to be melted, whatever little its sheet ticks.
+	const molten = sheets.casting.family === 'casting wax' ? BURDEN.warn : 0;
 	return pairProblems(pattern, sheets).reduce(
 		(sum, { severity }) => sum + BURDEN[severity],
-		hazards.size / 100
+		molten + hazards.size / 100
 	);
 }
 
