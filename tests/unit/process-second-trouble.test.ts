@@ -71,7 +71,7 @@ describe('a trouble', () => {
 
 	test.each([
 		['skin-contact', HELPED],
-		['breathing', HELPED],
+		['breathing', { ...HELPED, aired: true }],
 		['burn', HELPED],
 		['cut', HELPED],
 		['no-cure', {}],
@@ -83,6 +83,18 @@ describe('a trouble', () => {
 		expect(why(log.try('trouble.mended', resume))).toContain('on the signing page');
 		expect(why(log.try('trouble.decided', resume))).toContain('nobody signs their own work');
 		log.do('trouble.decided', { ...resume, ...answers }, SUPERVISOR);
+	});
+
+	test('work goes on after somebody fell ill only where the air is clear', () => {
+		const log = bench().toCoats().do('trouble.reported', { trouble: 'breathing' });
+		const helped = { ...resume, ...HELPED };
+		expect(why(log.try('trouble.decided', helped, SUPERVISOR))).toContain('the area is aired');
+	});
+
+	test('who cannot breathe well comes before a burn and a cut, whatever was reported last', () => {
+		const log = bench().toCoats();
+		for (const trouble of ['cut', 'breathing', 'burn']) log.do('trouble.reported', { trouble });
+		expect(contextOf(log.state).trouble?.id).toBe('breathing');
 	});
 
 	test('that the crew can end may be ended by a supervisor too, after its test', () => {

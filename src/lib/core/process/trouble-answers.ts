@@ -22,9 +22,10 @@ export const TROUBLE_ANSWERS: Readonly<Record<TroubleAnswer, Words>> = {
 		record: 'Seen by'
 	},
 	sdsTaken: {
-		asks: 'The SDS went along with the person, and it is reported as local rules ask',
-		missing: 'Tick that the SDS went along and local rules were followed.',
-		record: 'SDS taken along, reported as local rules ask'
+		asks: 'The SDS went along where a material was involved, and it is reported as local rules ask',
+		missing:
+			'Tick that the SDS went along where a material was involved, and that local rules were followed.',
+		record: 'SDS taken along where a material was involved, reported as local rules ask'
 	},
 	cupCold: {
 		asks: 'The cup is outside, and cold',

@@ -124,14 +124,16 @@ export const isOfSmoke = (id: TroubleId): boolean => OF_SMOKE.includes(id);
 /** Whether it hurts or may at once. */
 export const isHurting = (id: TroubleId): boolean => HURTING.includes(id);
 
-/** What must be answered before a trouble is ended: of people, whether they were helped; of smoke, whether it is over. */
+/** What must be answered before a trouble is ended: of people, whether they were helped; of what is breathed, whether it is gone. */
 export function answersAsked(id: TroubleId): TroubleAnswer[] {
+	if (id === 'breathing') return ['firstAidGiven', 'seenBy', 'sdsTaken', 'aired'];
 	if (isOfPeople(id)) return ['firstAidGiven', 'seenBy', 'sdsTaken'];
 	return isOfSmoke(id) ? ['cupCold', 'aired'] : [];
 }
 
-/** How urgent a trouble is: 2 where somebody is hurt, 1 where something may hurt, 0 for the mold. */
-export const urgencyOf = (id: TroubleId): number => Number(isHurting(id)) + Number(isOfPeople(id));
+/** How urgent a trouble is: 3 where somebody cannot breathe well, 2 where somebody is hurt, 1 where something may hurt, 0 for the mold. */
+export const urgencyOf = (id: TroubleId): number =>
+	Number(isHurting(id)) + Number(isOfPeople(id)) + Number(id === 'breathing');
 
 /** Open troubles, oldest first, put such that the one to end first is last. Up to version 5 that is the latest; since then a body comes before things. */
 export function inTurn<T extends { id: TroubleId }>(

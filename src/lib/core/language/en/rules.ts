@@ -90,6 +90,7 @@ export const rules = {
 		'a supervisor who has not worked on this mold decides how it goes on, with a PIN, on the signing page',
 	bodyFirst:
 		'say first that first aid was given, who has seen the person, and that SDS and local rules were followed',
+	airFirst: 'say first that the area is aired: nothing smells or stings',
 	smokeFirst: 'say first that the cup is outside and cold, and that the area is aired',
 	asideFirst: 'enter first that the cup in hand was set aside',
 	noCup: 'there is no cup in hand',

@@ -97,6 +97,7 @@ export const rules: RuleWords = {
 		'un supervisor que no haya trabajado en este molde decide cómo sigue, con un PIN, en la página de firma',
 	bodyFirst:
 		'diga antes que se dieron primeros auxilios, quién ha visto a la persona, y que se siguieron la FDS y las reglas locales',
+	airFirst: 'diga antes que la zona está ventilada: nada huele ni pica',
 	smokeFirst: 'diga antes que el vaso está fuera y frío, y que la zona está ventilada',
 	asideFirst: 'anote antes que el vaso en la mano se apartó',
 	noCup: 'no hay ningún vaso en la mano',

@@ -53,8 +53,13 @@ export const TROUBLE_RULES = rules({
 			!isSince(c, 6) ||
 			!is(e, 'trouble.decided') ||
 			answersAsked(c.trouble.id).every((name) => e[name] !== undefined),
-		says: (c, _e, { rules: said }) =>
-			c.trouble && isOfPeople(c.trouble.id) ? said.bodyFirst : said.smokeFirst
+		says: (c, e, { rules: said }) => {
+			if (!c.trouble || !isOfPeople(c.trouble.id)) return said.smokeFirst;
+			const missing = is(e, 'trouble.decided')
+				? answersAsked(c.trouble.id).filter((name) => e[name] === undefined)
+				: [];
+			return missing.join() === 'aired' ? said.airFirst : said.bodyFirst;
+		}
 	},
 	/** The cup that smokes in somebody's hand is not laid any more. */
 	smokingCupAside: {
