@@ -36,6 +36,7 @@ export const pieces = {
 		zero: 'Empty cup on the scale: set it to zero.',
 		scaleShows: (part: string) => `Scale shows ${part}, g`,
 		scaleShowsAlone: (part: string) => `Scale shows ${part} alone, g`,
+		unread: 'That is no number. Type what the scale shows, digits alone.',
 		addNow: ({ add, total, part }: { add: string; total: string; part: string }) =>
 			`+ ${add}: zero the scale, pour till it shows ${add}. Then type ${total}, all of ${part}`,
 		zeroAgain: (part: string) =>

@@ -31,6 +31,7 @@ export const pieces: PieceWords = {
 		zero: 'Vaso vacío en la balanza: póngala a cero.',
 		scaleShows: (part) => `La balanza marca ${part}, g`,
 		scaleShowsAlone: (part) => `La balanza marca ${part} sola, g`,
+		unread: 'Eso no es un número. Escriba lo que marca la balanza, solo cifras.',
 		addNow: ({ add, total, part }) =>
 			`+ ${add}: ponga la balanza a cero, vierta hasta que marque ${add}. Después escriba ${total}, toda la ${part}`,
 		zeroAgain: (part) =>
